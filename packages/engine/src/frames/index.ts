@@ -1,0 +1,1 @@
+export type { Reaction } from "./reaction.ts";

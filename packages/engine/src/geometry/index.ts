@@ -1,0 +1,1 @@
+export type { Point, Polygon, Rect } from "./point.ts";
