@@ -1,0 +1,1 @@
+export { oneWayShear, twoWayShear } from "./ch11-shear.ts";
