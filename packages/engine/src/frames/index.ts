@@ -1,1 +1,10 @@
+export type { BaseLoad, BaseReactions, BaseTerms } from "./base-load.ts";
+export { baseMomentByHeight, type HeightPoint, type MomentByHeight } from "./base-moment-by-height.ts";
+export { baseReactions } from "./base-reactions.ts";
+export { boundReactions, type SoftBound } from "./bound-reactions.ts";
+export type { ColumnFrame, LiftLoad, Stiffness, TopKind, WorkForce } from "./column-frame.ts";
+export { type LiftDuty, type LoadCase, loadCases, type PadSet } from "./load-cases.ts";
+export { admissibleCrosswise, type FourPads, type PadLoads, padLoads } from "./pad-sharing.ts";
 export type { Reaction } from "./reaction.ts";
+export { type ColumnAction, strutForce } from "./strut-force.ts";
+export { type Side, toPlan, toPlateAxes, turnReaction } from "./to-plan.ts";
