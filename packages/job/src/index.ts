@@ -1,0 +1,4 @@
+export * from "./fact.ts";
+export * from "./floor.ts";
+export * from "./job.ts";
+export * from "./lift.ts";

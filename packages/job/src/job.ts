@@ -1,0 +1,139 @@
+import type { Point, Polygon } from "@floorworthy/engine/geometry";
+import type { Choice, Quantity } from "./fact.ts";
+import type { Floor } from "./floor.ts";
+import type { Lift } from "./lift.ts";
+
+/** One lift for one floor: everything a person told us, in base units, nothing judged yet. */
+export interface Job {
+  readonly format: 1;
+  readonly title: string;
+  readonly customer: string | undefined;
+  readonly place: string | undefined;
+  /** calendar date the job was looked at, YYYY-MM-DD; needed where an age is counted */
+  readonly date: string | undefined;
+  readonly units: "inch-pound" | "si";
+  readonly setting: Setting;
+  readonly lift: Lift;
+  readonly floor: Floor;
+  readonly bay: Bay;
+  readonly position: Position | undefined;
+  readonly vehicles: readonly Vehicle[];
+  readonly pour: Pour | undefined;
+  readonly installation: Installation | undefined;
+  readonly visits: readonly Visit[];
+  readonly choices: Choices;
+}
+
+export interface Setting {
+  readonly use: Choice<"home" | "shop" | "public">;
+  readonly permit: Choice<"not-required" | "required">;
+  readonly seismic: Choice<"A" | "B" | "C" | "D" | "E" | "F">;
+  readonly weather: Choice<"indoors" | "open-bay" | "outdoors">;
+  /** hillside, retaining wall or cut and fill near the slab */
+  readonly slopeNear: Choice<"none" | "near">;
+  readonly slabOwner: Choice<"customer" | "landlord-consents" | "landlord-not-asked">;
+}
+
+export interface Bay {
+  /** the floor's plan, mm; its boundary is the slab's edge */
+  readonly outline: Polygon | undefined;
+  readonly walls: readonly Wall[];
+  readonly doors: readonly Door[];
+  /** columns of the building */
+  readonly posts: readonly { readonly name: string; readonly outline: Polygon }[];
+  readonly ceiling: Quantity;
+  /** free way to keep at the back, mm */
+  readonly walkway: Quantity;
+  /** things on the floor that stay (benches, stairs) */
+  readonly obstacles: readonly { readonly name: string; readonly outline: Polygon }[];
+}
+
+export interface Wall {
+  readonly name: string;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+export interface Door {
+  readonly name: string;
+  readonly from: Point;
+  readonly to: Point;
+  readonly height: Quantity;
+}
+
+/** Centres of the two columns (or of the lift's supports) as wanted. */
+export interface Position {
+  readonly left: Point;
+  readonly right: Point;
+}
+
+export interface Vehicle {
+  readonly name: string;
+  readonly weight: Quantity;
+  readonly frontAxle: Quantity;
+  readonly rearAxle: Quantity;
+  readonly wheelbase: Quantity;
+  readonly length: Quantity;
+  /** centre of gravity behind the nose, mm */
+  readonly noseToCentre: Quantity;
+  readonly frame: Choice<"unibody" | "body-on-frame">;
+  /** fore-aft distance of its pick-up points, mm */
+  readonly pickupSpacing: Quantity;
+}
+
+export interface Pour {
+  readonly date: string | undefined;
+  readonly strength: Quantity;
+  readonly slump: Quantity;
+  readonly air: Quantity;
+  readonly cement: Choice<"I" | "II" | "III" | "blended">;
+  readonly fibre: Quantity;
+  /** daily story of the concrete's or the air's temperature after the pour */
+  readonly temperatures: readonly { readonly fromDay: number; readonly toDay: number | undefined; readonly mean: Quantity }[];
+  readonly waste: Quantity;
+}
+
+export interface Installation {
+  readonly date: string | undefined;
+  readonly installer: string | undefined;
+  readonly beam: Choice<"fitted" | "not-fitted">;
+  readonly plumb: Choice<"plumb" | "not-plumb">;
+  readonly holes: readonly HoleRecord[];
+  /** levels at the corners of each base, mm */
+  readonly levels: readonly { readonly base: "left" | "right"; readonly corner: string; readonly level: Quantity }[];
+}
+
+export interface HoleRecord {
+  readonly anchor: string;
+  readonly depth: Quantity;
+  readonly met: Choice<"nothing" | "bar" | "void" | "tube" | "conduit" | "tendon">;
+  readonly clean: Choice<"yes" | "no">;
+  readonly projection: Quantity;
+  readonly torque: Quantity;
+}
+
+/** One round of the nuts. */
+export interface Visit {
+  readonly date: string;
+  readonly who: string | undefined;
+  readonly temperature: Quantity;
+  readonly wrench: string | undefined;
+  readonly readings: readonly {
+    readonly anchor: string;
+    readonly found: Quantity;
+    /** angle the nut turned to restore the torque, rad */
+    readonly turned: Quantity;
+    readonly projection: Quantity;
+    readonly note: string | undefined;
+  }[];
+}
+
+/** What the person wants of the judgement; each has a default with its reason (see defaults.ts). */
+export interface Choices {
+  readonly uneven: Quantity;
+  readonly dynamicFactor: Quantity;
+  readonly workForce: Quantity;
+  readonly bedding: Quantity;
+  readonly firstCrackMargin: Quantity;
+  readonly lifts: readonly Lift[];
+}
