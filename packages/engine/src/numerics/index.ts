@@ -1,0 +1,15 @@
+export { plainBandKernel } from "./band-cholesky.ts";
+export type { BandFactor, BandKernel, NotPositive } from "./band-kernel.ts";
+export { type BandMatrix, bandIndex, bandMatrix, copyBand, multiplyBand } from "./band-matrix.ts";
+export { chiSquareCdf, chiSquareQuantile, chiSquareUpperTail } from "./chi-square.ts";
+export { gaussRule, type Rule } from "./gauss.ts";
+export { createGenerator, type Generator } from "./generator.ts";
+export { incompleteBeta } from "./incomplete-beta.ts";
+export { incompleteGamma } from "./incomplete-gamma.ts";
+export { latinHypercube } from "./latin-hypercube.ts";
+export { logGamma } from "./log-gamma.ts";
+export { noncentralTCdf, noncentralTQuantile } from "./noncentral-t.ts";
+export { normalCdf, normalDensity, normalQuantile } from "./normal.ts";
+export { findRoot } from "./root.ts";
+export { sobolDimensions, sobolPoints } from "./sobol.ts";
+export { studentCdf, studentQuantile } from "./student-t.ts";
