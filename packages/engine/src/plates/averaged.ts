@@ -2,8 +2,7 @@ import type { Point, Rect } from "../geometry/index.ts";
 import { derivativesAt, momentsFrom, principalMoments } from "./field.ts";
 import type { Floor, Moments, StressPeak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
-import { samplePosition } from "./samples.ts";
-import type { Scan } from "./scan.ts";
+import type { CellPeaks } from "./scan.ts";
 
 /** How many of the worst cells are averaged round their worst point: an average never exceeds the peak inside it. */
 const candidates = 24;
@@ -17,17 +16,13 @@ export const averagedPeak = (
   floor: Floor,
   grid: Grid,
   c: Float64Array,
-  seen: Scan,
+  { stress, x, y }: CellPeaks,
   face: "bottom" | "top",
 ): StressPeak => {
-  const { sample, stress } = seen.worst[face];
-  const cells = Array.from(stress.keys())
-    .sort((a, b) => stress[b]! - stress[a]!)
-    .slice(0, candidates);
   let best: StressPeak | undefined;
-  for (const cell of cells) {
+  for (const cell of worstCells(stress)) {
     if (best && stress[cell]! <= best.value) break;
-    const at = samplePosition(grid, sample[cell]!);
+    const at = { x: x[cell]!, y: y[cell]! };
     const h = grid.thickness[cell]!;
     const peak = stressPeak(averageMoments(floor, grid, c, at, h), face, h, at);
     if (!best || peak.value > best.value) best = peak;
@@ -35,6 +30,12 @@ export const averagedPeak = (
   return best!;
 };
 
+const worstCells = (stress: Float64Array): number[] =>
+  Array.from(stress.keys())
+    .sort((a, b) => stress[b]! - stress[a]!)
+    .slice(0, candidates);
+
+/** The principal tension of one face that given moments make. */
 export const stressPeak = (moments: Moments, face: "bottom" | "top", thickness: number, at: Point): StressPeak => {
   const [large, small] = principalMoments(moments);
   const moment = face === "bottom" ? large : -small;

@@ -1,5 +1,6 @@
 import type { Point } from "../geometry/index.ts";
-import { evaluate, spanAt, spanLength } from "./axis.ts";
+import { type Axis, evaluate, spanAt, spanLength } from "./axis.ts";
+import { curvatureWeights, curvatureWidth } from "./curvature.ts";
 import type { Moments } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { flexuralRigidity } from "./relative-stiffness.ts";
@@ -18,31 +19,49 @@ export interface Derivatives {
 
 /** Derivatives at a plan point; on a break point those of the cell to the right and behind, beyond the rim those of the rim. */
 export const derivativesAt = (grid: Grid, c: Float64Array, p: Point): Derivatives => {
-  const { x, y, strideX, strideY } = grid;
-  const [s, t] = [spanAt(x, p.x), spanAt(y, p.y)];
-  const along = (u: number): number => Math.min(1, Math.max(0, u));
-  const [fx, fy] = [new Float64Array(12), new Float64Array(12)];
-  const tx = along((p.x - x.breaks[s]!) / spanLength(x, s));
-  const ty = along((p.y - y.breaks[t]!) / spanLength(y, t));
-  for (const order of [0, 1, 2] as const) {
-    evaluate(x, s, tx, order, fx, 4 * order);
-    evaluate(y, t, ty, order, fy, 4 * order);
-  }
-  const start = x.first[s]! * strideX + y.first[t]! * strideY;
-  const sum = (dx: number, dy: number): number => {
+  const x = functionsAt(grid.x, p.x);
+  const y = functionsAt(grid.y, p.y);
+  const sum = (fx: Functions, fy: Functions): number => {
     let total = 0;
-    for (let a = 0; a < 4; a++)
-      for (let b = 0; b < 4; b++) total += fx[4 * dx + a]! * fy[4 * dy + b]! * c[start + a * strideX + b * strideY]!;
+    for (let a = 0; a < fx.width; a++) {
+      const at = (fx.first + a) * grid.strideX + fy.first * grid.strideY;
+      let along = 0;
+      for (let b = 0; b < fy.width; b++) along += fy.of[b]! * c[at + b * grid.strideY]!;
+      total += fx.of[a]! * along;
+    }
     return total;
   };
   return {
-    w: sum(0, 0),
-    wx: sum(1, 0),
-    wy: sum(0, 1),
-    wxx: sum(2, 0),
-    wyy: sum(0, 2),
-    wxy: sum(1, 1),
-    cell: s * y.spans + t,
+    w: sum(x.value, y.value),
+    wx: sum(x.slope, y.value),
+    wy: sum(x.value, y.slope),
+    wxx: sum(x.curvature, y.value),
+    wyy: sum(x.value, y.curvature),
+    wxy: sum(x.slope, y.slope),
+    cell: x.span * grid.y.spans + y.span,
+  };
+};
+
+/** Weights of `width` neighbouring coefficients, from number `first` on. */
+interface Functions {
+  readonly first: number;
+  readonly width: number;
+  readonly of: Float64Array;
+}
+
+const functionsAt = (axis: Axis, at: number): { span: number } & Record<"value" | "slope" | "curvature", Functions> => {
+  const span = spanAt(axis, at);
+  const t = Math.min(1, Math.max(0, (at - axis.breaks[span]!) / spanLength(axis, span)));
+  const first = axis.first[span]!;
+  const [value, slope, curvature] = [new Float64Array(4), new Float64Array(4), new Float64Array(curvatureWidth)];
+  evaluate(axis, span, t, 0, value);
+  evaluate(axis, span, t, 1, slope);
+  const bent = curvatureWeights(axis, span, t, curvature);
+  return {
+    span,
+    value: { first, width: 4, of: value },
+    slope: { first, width: 4, of: slope },
+    curvature: { first: bent, width: Math.min(curvatureWidth, axis.count - bent), of: curvature },
   };
 };
 

@@ -4,7 +4,7 @@ import type { Assembled, Found } from "./contact-search.ts";
 import { derivativesAt, momentsFrom } from "./field.ts";
 import type { Equilibrium, Floor, FloorOptions, FloorResult, Governing, Moments, StressPeak } from "./floor.ts";
 import type { Samples } from "./samples.ts";
-import { scan } from "./scan.ts";
+import { type CellPeaks, scan } from "./scan.ts";
 import { shearDeflection } from "./shear-deflection.ts";
 
 export const floorResult = (
@@ -57,16 +57,24 @@ const governing = (
   const thinSide = largest([bottom.thin, top.thin]);
   const thickSide = largest([bottom.thick, top.thick]);
   return {
-    stressBottom: largest([seen.bottom, bottom.thin, bottom.thick])!,
-    stressTop: largest([seen.top, top.thin, top.thick])!,
-    stressBottomAveraged: averagedPeak(floor, grid, c, seen, "bottom"),
-    stressTopAveraged: averagedPeak(floor, grid, c, seen, "top"),
+    stressBottom: largest([worst(grid, seen.bottom, "bottom"), bottom.thin, bottom.thick])!,
+    stressTop: largest([worst(grid, seen.top, "top"), top.thin, top.thick])!,
+    stressBottomAveraged: averagedPeak(floor, grid, c, seen.bottom, "bottom"),
+    stressTopAveraged: averagedPeak(floor, grid, c, seen.top, "top"),
     ...(thinSide ? { thinSideOfPadEdge: thinSide } : {}),
     ...(thickSide ? { thickSideOfPadEdge: thickSide } : {}),
     groundPressure: seen.pressure,
     deflection: seen.deepest,
     uplift: seen.gap.value > 1e-9 * Math.abs(seen.deepest.value) ? seen.gap : undefined,
   };
+};
+
+const worst = (grid: Assembled["grid"], { stress, x, y }: CellPeaks, face: "bottom" | "top"): StressPeak => {
+  let cell = 0;
+  for (let i = 1; i < stress.length; i++) if (stress[i]! > stress[cell]!) cell = i;
+  const thickness = grid.thickness[cell]!;
+  const value = stress[cell]!;
+  return { value, at: { x: x[cell]!, y: y[cell]! }, face, moment: (value * thickness ** 2) / 6, thickness };
 };
 
 const largest = (peaks: readonly (StressPeak | undefined)[]): StressPeak | undefined =>

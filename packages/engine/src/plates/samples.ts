@@ -1,57 +1,79 @@
 import { distanceToSegment, type Point } from "../geometry/index.ts";
-import { spanLength, tabulate } from "./axis.ts";
+import { type Axis, spanLength, tabulate } from "./axis.ts";
+import { curvaturePoints, curvatureWeights, curvatureWidth } from "./curvature.ts";
 import type { Floor } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { besidePadCorners, besidePadEdges, type PadEdge, padEdges } from "./pad-edges.ts";
 
 /**
- * Where the answer is looked at: 5 × 5 points of every cell (both ends of every span, so that each side of a line gives
- * its own value), as tables of the functions and their derivatives there, the same for every load case.
+ * Where the answer is looked at: five points of every span on each axis (both ends of every span, so that each side of
+ * a line gives its own value), with the functions there, the same for every load case.
  */
 export interface Samples {
-  readonly x: readonly [Float64Array, Float64Array, Float64Array];
-  readonly y: readonly [Float64Array, Float64Array, Float64Array];
-  /** 1 where the sample lies within h (of the thinner side) of a pad edge: not asked point by point */
+  readonly x: AxisSamples;
+  readonly y: AxisSamples;
+  /** 1 where sample (i, j), at i * y.count + j, lies within h (of the thinner side) of a pad edge: not asked */
   readonly nearPadEdge: Uint8Array;
   readonly thinSide: readonly Point[];
   readonly thickSide: readonly Point[];
 }
 
-/** The ends, the middle and the two points of a cubic at which its second derivative is most exact. */
-export const localPoints = [0, 0.5 - Math.sqrt(1 / 12), 0.5, 0.5 + Math.sqrt(1 / 12), 1];
+export interface AxisSamples {
+  readonly count: number;
+  /** mm */
+  readonly at: Float64Array;
+  /** values and slopes of the four functions of the span, which start at axis.first[span] */
+  readonly value: Float64Array;
+  readonly slope: Float64Array;
+  /** `curvatureWidth` weights of the second derivative, which start at function `curvatureFirst` */
+  readonly curvature: Float64Array;
+  readonly curvatureFirst: Int32Array;
+}
+
+/** The ends, the middle and the two points at which the curvature is most exact. */
+const localPoints = [0, curvaturePoints[0], 0.5, curvaturePoints[1], 1];
+export const perSpan = localPoints.length;
 
 export const floorSamples = (floor: Floor, grid: Grid): Samples => {
   const edges = padEdges(grid);
+  const [x, y] = [axisSamples(grid.x), axisSamples(grid.y)];
   return {
-    x: [tabulate(grid.x, localPoints, 0), tabulate(grid.x, localPoints, 1), tabulate(grid.x, localPoints, 2)],
-    y: [tabulate(grid.y, localPoints, 0), tabulate(grid.y, localPoints, 1), tabulate(grid.y, localPoints, 2)],
-    nearPadEdge: nearPadEdge(grid, edges),
+    x,
+    y,
+    nearPadEdge: nearPadEdge(x, y, edges),
     thinSide: [...besidePadEdges(floor, edges, "thin"), ...besidePadCorners(floor)],
     thickSide: besidePadEdges(floor, edges, "thick"),
   };
 };
 
-/** Plan coordinates of sample (g, h) of cell (s, t), numbered 25 cell + 5 g + h. */
-export const samplePosition = (grid: Grid, sample: number): Point => {
-  const cell = Math.floor(sample / 25);
-  const [s, t] = [Math.floor(cell / grid.y.spans), cell % grid.y.spans];
+const axisSamples = (axis: Axis): AxisSamples => {
+  const count = perSpan * axis.spans;
+  const at = new Float64Array(count);
+  const curvature = new Float64Array(curvatureWidth * count);
+  const curvatureFirst = new Int32Array(count);
+  for (let i = 0; i < count; i++) {
+    const [s, t] = [Math.floor(i / perSpan), localPoints[i % perSpan]!];
+    at[i] = axis.breaks[s]! + spanLength(axis, s) * t;
+    curvatureFirst[i] = curvatureWeights(axis, s, t, curvature, curvatureWidth * i);
+  }
   return {
-    x: grid.x.breaks[s]! + spanLength(grid.x, s) * localPoints[Math.floor((sample % 25) / 5)]!,
-    y: grid.y.breaks[t]! + spanLength(grid.y, t) * localPoints[sample % 5]!,
+    count,
+    at,
+    value: tabulate(axis, localPoints, 0),
+    slope: tabulate(axis, localPoints, 1),
+    curvature,
+    curvatureFirst,
   };
 };
 
-const nearPadEdge = (grid: Grid, edges: readonly PadEdge[]): Uint8Array => {
-  const near = new Uint8Array(25 * grid.thickness.length);
-  const { x, y } = grid;
+const nearPadEdge = (x: AxisSamples, y: AxisSamples, edges: readonly PadEdge[]): Uint8Array => {
+  const near = new Uint8Array(x.count * y.count);
   for (const { a, b, thin } of edges)
-    for (let s = 0; s < x.spans; s++) {
-      if (x.breaks[s]! > Math.max(a.x, b.x) + thin || x.breaks[s + 1]! < Math.min(a.x, b.x) - thin) continue;
-      for (let t = 0; t < y.spans; t++) {
-        if (y.breaks[t]! > Math.max(a.y, b.y) + thin || y.breaks[t + 1]! < Math.min(a.y, b.y) - thin) continue;
-        const cell = s * y.spans + t;
-        for (let i = 25 * cell; i < 25 * cell + 25; i++)
-          if (distanceToSegment(samplePosition(grid, i), { a, b }) < thin * (1 - 1e-9)) near[i] = 1;
+    for (let i = 0; i < x.count; i++) {
+      if (x.at[i]! > Math.max(a.x, b.x) + thin || x.at[i]! < Math.min(a.x, b.x) - thin) continue;
+      for (let j = 0; j < y.count; j++) {
+        if (y.at[j]! > Math.max(a.y, b.y) + thin || y.at[j]! < Math.min(a.y, b.y) - thin) continue;
+        if (distanceToSegment({ x: x.at[i]!, y: y.at[j]! }, { a, b }) < thin * (1 - 1e-9)) near[i * y.count + j] = 1;
       }
     }
   return near;

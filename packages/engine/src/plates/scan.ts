@@ -1,14 +1,15 @@
-import type { Floor, Peak, StressPeak } from "./floor.ts";
+import type { Axis } from "./axis.ts";
+import { curvatureWidth } from "./curvature.ts";
+import type { Floor, Peak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { flexuralRigidity } from "./relative-stiffness.ts";
-import { localPoints, type Samples, samplePosition } from "./samples.ts";
+import { type AxisSamples, perSpan, type Samples } from "./samples.ts";
 
-/** The largest of everything over the samples, and the worst sample of every cell for each face. */
+/** The largest of everything over the samples. */
 export interface Scan {
-  readonly bottom: StressPeak;
-  readonly top: StressPeak;
-  /** sample numbers, one per cell, and the stresses there */
-  readonly worst: Readonly<Record<"bottom" | "top", { readonly sample: Int32Array; readonly stress: Float64Array }>>;
+  /** the largest principal tension of every cell on each face */
+  readonly bottom: CellPeaks;
+  readonly top: CellPeaks;
   readonly deepest: Peak;
   /** MPa, largest k w + γ h */
   readonly pressure: Peak;
@@ -16,96 +17,103 @@ export interface Scan {
   readonly gap: Peak;
 }
 
-const n = localPoints.length;
+export interface CellPeaks {
+  /** MPa, -Infinity where a cell has no sample that counts */
+  readonly stress: Float64Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
 
+/** Sums the x axis first for every sample of x, then walks the samples of y. */
 export const scan = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array): Scan => {
   const cells = grid.thickness.length;
-  const worst = {
-    bottom: { sample: new Int32Array(cells), stress: new Float64Array(cells).fill(-Infinity) },
-    top: { sample: new Int32Array(cells), stress: new Float64Array(cells).fill(-Infinity) },
-  };
-  const best = { w: -Infinity, wAt: 0, p: -Infinity, pAt: 0, gap: -Infinity, gapAt: 0 };
-  const field = new Float64Array(4 * n * n); // w, w,xx, w,yy, w,xy of one cell
+  const [bottom, top] = [noPeaks(cells), noPeaks(cells)];
+  const best = { w: -Infinity, wx: 0, wy: 0, p: -Infinity, px: 0, py: 0, gap: -Infinity, gx: 0, gy: 0 };
   const { nu, k, unitWeight } = floor;
-  for (let cell = 0; cell < cells; cell++) {
-    const h = grid.thickness[cell]!;
-    const stressPerCurvature = (6 * flexuralRigidity(floor.E, nu, h)) / (h * h);
-    cellField(grid, samples, c, cell, field);
-    for (let i = 0; i < n * n; i++) {
-      const sample = n * n * cell + i;
-      const w = field[i]!;
+  const { x, y, nearPadEdge } = samples;
+  const line = {
+    value: new Float64Array(grid.y.count),
+    slope: new Float64Array(grid.y.count),
+    curvature: new Float64Array(grid.y.count),
+  };
+  for (let i = 0; i < x.count; i++) {
+    const s = Math.floor(i / perSpan);
+    sumAcross(grid, x, grid.x, i, c, line);
+    const px = x.at[i]!;
+    for (let j = 0; j < y.count; j++) {
+      const t = Math.floor(j / perSpan);
+      const cell = s * grid.y.spans + t;
+      const h = grid.thickness[cell]!;
+      const py = y.at[j]!;
+      const w = dot(y.value, 4 * j, line.value, grid.y.first[t]!, 4);
       const pressure = k * w + unitWeight * h;
-      if (w > best.w) [best.w, best.wAt] = [w, sample];
-      if (pressure > best.p) [best.p, best.pAt] = [pressure, sample];
+      if (w > best.w) [best.w, best.wx, best.wy] = [w, px, py];
+      if (pressure > best.p) [best.p, best.px, best.py] = [pressure, px, py];
       const gap = k > 0 ? -pressure / k : 0;
-      if (gap > best.gap) [best.gap, best.gapAt] = [gap, sample];
-      if (samples.nearPadEdge[sample] === 1) continue;
-      const xx = field[n * n + i]!;
-      const yy = field[2 * n * n + i]!;
-      const xy = field[3 * n * n + i]!;
+      if (gap > best.gap) [best.gap, best.gx, best.gy] = [gap, px, py];
+      if (nearPadEdge[i * y.count + j] === 1) continue;
+      const xx = dot(y.value, 4 * j, line.curvature, grid.y.first[t]!, 4);
+      const xy = dot(y.slope, 4 * j, line.slope, grid.y.first[t]!, 4);
+      const yy = dot(y.curvature, curvatureWidth * j, line.value, y.curvatureFirst[j]!, curvatureWidth);
+      const stressPerCurvature = (6 * flexuralRigidity(floor.E, nu, h)) / (h * h);
       const middle = (-(1 + nu) * (xx + yy)) / 2;
       const radius = (1 - nu) * Math.sqrt(((xx - yy) / 2) ** 2 + xy * xy);
-      const bottom = stressPerCurvature * (middle + radius);
-      const top = stressPerCurvature * (radius - middle);
-      if (bottom > worst.bottom.stress[cell]!)
-        [worst.bottom.stress[cell], worst.bottom.sample[cell]] = [bottom, sample];
-      if (top > worst.top.stress[cell]!) [worst.top.stress[cell], worst.top.sample[cell]] = [top, sample];
+      keep(bottom, cell, stressPerCurvature * (middle + radius), px, py);
+      keep(top, cell, stressPerCurvature * (radius - middle), px, py);
     }
   }
-  const at = (value: number, sample: number): Peak => ({ value, at: samplePosition(grid, sample) });
   return {
-    bottom: worstOf(grid, worst.bottom, "bottom"),
-    top: worstOf(grid, worst.top, "top"),
-    worst,
-    deepest: at(best.w, best.wAt),
-    pressure: at(best.p, best.pAt),
-    gap: at(best.gap, best.gapAt),
+    bottom,
+    top,
+    deepest: { value: best.w, at: { x: best.wx, y: best.wy } },
+    pressure: { value: best.p, at: { x: best.px, y: best.py } },
+    gap: { value: best.gap, at: { x: best.gx, y: best.gy } },
   };
 };
 
-const worstOf = (grid: Grid, { sample, stress }: Scan["worst"]["top"], face: "bottom" | "top"): StressPeak => {
-  let cell = 0;
-  for (let i = 1; i < stress.length; i++) if (stress[i]! > stress[cell]!) cell = i;
-  const thickness = grid.thickness[cell]!;
-  const value = stress[cell]!;
-  return { value, at: samplePosition(grid, sample[cell]!), face, moment: (value * thickness ** 2) / 6, thickness };
+const noPeaks = (cells: number): CellPeaks => ({
+  stress: new Float64Array(cells).fill(-Infinity),
+  x: new Float64Array(cells),
+  y: new Float64Array(cells),
+});
+
+const keep = (peaks: CellPeaks, cell: number, stress: number, x: number, y: number): void => {
+  if (stress <= peaks.stress[cell]!) return;
+  peaks.stress[cell] = stress;
+  peaks.x[cell] = x;
+  peaks.y[cell] = y;
 };
 
-/** w and its second derivatives at the samples of one cell, summed one axis after the other. */
-const cellField = (grid: Grid, { x, y }: Samples, c: Float64Array, cell: number, out: Float64Array): void => {
-  const [s, t] = [Math.floor(cell / grid.y.spans), cell % grid.y.spans];
-  const start = grid.x.first[s]! * grid.strideX + grid.y.first[t]! * grid.strideY;
-  for (let h = 0; h < n; h++) {
-    const v = (n * t + h) * 4;
+const dot = (a: Float64Array, i: number, b: Float64Array, j: number, n: number): number => {
+  let sum = 0;
+  const count = Math.min(n, b.length - j);
+  for (let m = 0; m < count; m++) sum += a[i + m]! * b[j + m]!;
+  return sum;
+};
+
+/** The coefficients of the y axis along the line x = sample i, for the value, the slope and the curvature in x. */
+const sumAcross = (
+  { strideX, strideY }: Grid,
+  samples: AxisSamples,
+  axis: Axis,
+  i: number,
+  c: Float64Array,
+  line: { value: Float64Array; slope: Float64Array; curvature: Float64Array },
+): void => {
+  const first = axis.first[Math.floor(i / perSpan)]!;
+  const bent = samples.curvatureFirst[i]!;
+  const width = Math.min(curvatureWidth, axis.count - bent);
+  for (let j = 0; j < line.value.length; j++) {
+    let [value, slope, curvature] = [0, 0, 0];
     for (let a = 0; a < 4; a++) {
-      let [s0, s1, s2] = [0, 0, 0];
-      for (let b = 0; b < 4; b++) {
-        const value = c[start + a * grid.strideX + b * grid.strideY]!;
-        s0 += value * y[0][v + b]!;
-        s1 += value * y[1][v + b]!;
-        s2 += value * y[2][v + b]!;
-      }
-      partial[a] = s0;
-      partial[4 + a] = s1;
-      partial[8 + a] = s2;
+      const coefficient = c[(first + a) * strideX + j * strideY]!;
+      value += samples.value[4 * i + a]! * coefficient;
+      slope += samples.slope[4 * i + a]! * coefficient;
     }
-    for (let g = 0; g < n; g++) {
-      const u = (n * s + g) * 4;
-      let [w, xx, yy, xy] = [0, 0, 0, 0];
-      for (let a = 0; a < 4; a++) {
-        const n0 = x[0][u + a]!;
-        w += n0 * partial[a]!;
-        yy += n0 * partial[8 + a]!;
-        xx += x[2][u + a]! * partial[a]!;
-        xy += x[1][u + a]! * partial[4 + a]!;
-      }
-      const i = n * g + h;
-      out[i] = w;
-      out[n * n + i] = xx;
-      out[2 * n * n + i] = yy;
-      out[3 * n * n + i] = xy;
-    }
+    for (let a = 0; a < width; a++)
+      curvature += samples.curvature[curvatureWidth * i + a]! * c[(bent + a) * strideX + j * strideY]!;
+    line.value[j] = value;
+    line.slope[j] = slope;
+    line.curvature[j] = curvature;
   }
 };
-
-const partial = new Float64Array(12);
