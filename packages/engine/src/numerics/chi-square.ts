@@ -15,8 +15,9 @@ export const chiSquareQuantile = (p: number, freedom: number): number => {
     p < 0.5
       ? Math.log(chiSquareCdf(Math.exp(y), freedom) / p)
       : Math.log((1 - p) / chiSquareUpperTail(Math.exp(y), freedom));
-  let [low, high] = [Math.log(freedom) - 1, Math.log(freedom) + 1];
+  const reach = Math.min(1, 4 * Math.sqrt(2 / freedom));
+  let [low, high] = [Math.log(freedom) - reach, Math.log(freedom) + reach];
   while (gap(low) > 0) low = 2 * low - high;
-  while (gap(high) < 0) high += 1;
+  while (gap(high) < 0) high += reach;
   return Math.exp(findRoot(gap, low, high, 1e-15, 200));
 };
