@@ -1,1 +1,2 @@
+export { assess } from "./assess.ts";
 export * from "./assessment.ts";

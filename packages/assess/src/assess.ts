@@ -1,0 +1,67 @@
+import type { Job } from "@floorworthy/job";
+import type { Assessment, MarginAnswer, PageAnswer } from "./assessment.ts";
+import { cautionsFor } from "./cautions.ts";
+import { factsOf } from "./facts/facts.ts";
+import { layoutOf } from "./layout.ts";
+import { marginOf, noMargin } from "./margin/margin.ts";
+import { missingFacts } from "./missing.ts";
+import { type Ruling, rule } from "./outcome.ts";
+import { pageOf } from "./page/page-lines.ts";
+import { remediesFor } from "./remedies.ts";
+import { stopsOf } from "./stops/stops.ts";
+
+/** Job in, rulings out. Pure: the same job gives the same answer, to the bit. */
+export const assess = (job: Job): Assessment => {
+  const first = judge(job);
+  const missing = missingFacts(job, judge);
+  const ruling = heldBack(first.ruling, missing);
+  return {
+    format: 1,
+    title: job.title,
+    ...ruling,
+    stops: first.stops,
+    page: first.page,
+    margin: first.margin,
+    missing,
+    remedies:
+      first.stops.length > 0 ? [] : remediesFor(job, ruling.outcome, (changed) => marginOf(changed, factsOf(changed))),
+    layout: layoutOf(job),
+    cautions: cautionsFor(job),
+  };
+};
+
+interface Judged extends Pick<Assessment, "outcome" | "stops" | "page" | "margin"> {
+  readonly ruling: Ruling;
+}
+
+const judge = (job: Job): Judged => {
+  const facts = factsOf(job);
+  const stops = stopsOf(job);
+  const page = stops.length > 0 ? notJudged(job, facts) : pageOf(job, facts);
+  const margin: MarginAnswer =
+    stops.length > 0 ? noMargin("Not computed: a figure would be false comfort here.") : marginOf(job, facts);
+  const ruling = rule(job, facts, stops, page, margin);
+  return { outcome: ruling.outcome, ruling, stops, page, margin };
+};
+
+/** The page is still laid out, so that it is seen what it asks; but it is not said to be met. */
+const notJudged = (job: Job, facts: ReturnType<typeof factsOf>): PageAnswer => ({
+  ...pageOf(job, facts),
+  verdict: "not-judged",
+});
+
+/** Nothing is accepted while an open question could still turn it into a refusal. */
+const heldBack = (ruling: Ruling, missing: Assessment["missing"]): Ruling => {
+  if (ruling.outcome !== "accept" && ruling.outcome !== "accept-if") return ruling;
+  const grave = missing.filter(
+    (fact) => fact.worst === "refuse" || (fact.worst === "hold" && fact.best !== "hold" && fact.id !== "strength"),
+  );
+  const first = grave[0];
+  if (!first) return ruling;
+  return {
+    outcome: "hold",
+    sentence: `Hold: find out ${first.what} first. ${first.how.charAt(0).toUpperCase()}${first.how.slice(1)} (${first.cost}).`,
+    reasons: [...grave.map((fact) => `Not known: ${fact.what}. At worst it means ${fact.worst}.`), ...ruling.reasons],
+    conditions: ruling.conditions,
+  };
+};

@@ -1,0 +1,12 @@
+import type { Job } from "@floorworthy/job";
+
+/** The usual cautions of the trade. Silica: 29 CFR 1926.1153. The rest: common practice, no source. */
+export const cautionsFor = (job: Job): string[] => [
+  "This compares a floor with what the lift's maker asks and adds advice from published mechanics. It is not an engineer's design and approves nothing. The maker's manual, local codes and licensed practice come first.",
+  "Before drilling or cutting: call the utility locating service, and have tubes, tendons and private lines located.",
+  "Concrete dust harms the lungs: shroud and vacuum at the drill, water at the saw, never dry sweeping or open-air blowing of holes.",
+  "Columns are unstable until anchored" +
+    (job.lift.top.known && job.lift.top.value === "overhead-tied" ? " and tied at the top" : "") +
+    ": hoist, two people, nobody under them.",
+  "Never load a lift with an anchor missing, spinning or set short. First load: a foot high, shake, look at every base.",
+];

@@ -1,0 +1,105 @@
+import { checkAnchorGroup } from "@floorworthy/engine/anchors";
+import { type Check, isUnable, type Unable } from "@floorworthy/engine/quantities";
+import type { Job } from "@floorworthy/job";
+import type { MarginCheck } from "../assessment.ts";
+import { barriersFor } from "../barriers.ts";
+import { type BaseCase, most, pullOf } from "./cases.ts";
+import type { MarginInputs } from "./inputs.ts";
+
+/** ACI 318-19 5.3.1: lifted and column weight taken together as live load in the strength design that stands beside. */
+const LOAD_FACTOR = 1.6;
+
+export interface AnchorAnswer {
+  readonly checks: readonly MarginCheck[];
+  readonly notes: readonly string[];
+  readonly unable: readonly Unable[];
+}
+
+/** Anchors of every base under the cases that pull or push them most; of each check the worst is kept. */
+export const anchorChecks = (
+  job: Job,
+  inputs: MarginInputs,
+  cases: readonly BaseCase[],
+  weight: MarginCheck["weight"],
+): AnchorAnswer => {
+  const found = new Map<string, MarginCheck>();
+  const notes = new Set<string>();
+  const unable: Unable[] = [];
+  for (const c of governing(cases)) {
+    for (const concrete of ["cracked", "uncracked"] as const) {
+      for (const mode of ["service-allowance", "strength-design"] as const) {
+        if (mode === "strength-design" && weight === "advice") continue;
+        const answer = groupOf(job, inputs, c, concrete, mode);
+        if (isUnable(answer)) {
+          unable.push(answer);
+          continue;
+        }
+        for (const note of [...answer.notes, ...answer.missing]) notes.add(note);
+        for (const check of answer.checks) {
+          keepWorst(found, named(check, c, concrete, mode, mode === "strength-design" ? "advice" : weight));
+        }
+      }
+    }
+  }
+  return { checks: [...found.values()], notes: [...notes], unable };
+};
+
+const groupOf = (
+  job: Job,
+  { product, concrete: under }: MarginInputs,
+  c: BaseCase,
+  state: "cracked" | "uncracked",
+  mode: "service-allowance" | "strength-design",
+) => {
+  const { h, f } = under[c.side === "left" ? 0 : 1]!;
+  const factor = mode === "strength-design" ? LOAD_FACTOR : 1;
+  const n = c.base.anchors.length;
+  const anchors = c.base.anchors.map(({ id, at }, i) => ({
+    id,
+    x: at.x,
+    y: at.y,
+    tension: factor * (c.contact.anchorTension[i]?.T ?? 0),
+    shearX: (factor * c.reaction.Vx) / n,
+    shearY: (factor * c.reaction.Vy) / n,
+  }));
+  return checkAnchorGroup(
+    anchors,
+    product,
+    { fc: f, thickness: h, state, supplementary: "none" },
+    { barriers: barriersFor(job, c.base) },
+    mode,
+  );
+};
+
+const governing = (cases: readonly BaseCase[]): BaseCase[] => {
+  const picked = (["left", "right"] as const).flatMap((side) => {
+    const own = cases.filter((c) => c.side === side);
+    return [
+      most(own, pullOf),
+      most(own, (c) => Math.max(0, ...c.contact.anchorTension.map(({ T }) => T))),
+      most(own, (c) => Math.hypot(c.reaction.Vx, c.reaction.Vy)),
+    ].filter((c) => c !== undefined);
+  });
+  return [...new Set(picked)];
+};
+
+const named = (
+  check: Check,
+  c: BaseCase,
+  concrete: "cracked" | "uncracked",
+  mode: string,
+  weight: MarginCheck["weight"],
+): MarginCheck => ({
+  ...check,
+  id: `${check.id}-${mode === "strength-design" ? "design-" : ""}${concrete}`,
+  title: mode === "strength-design" ? `${check.title} (strength design)` : check.title,
+  governs: [`${c.side} base, ${c.caseName}`, check.governs].filter(Boolean).join(": "),
+  group: "anchors",
+  concrete,
+  weight,
+});
+
+export const keepWorst = (found: Map<string, MarginCheck>, check: MarginCheck): void => {
+  const before = found.get(check.id);
+  if (!before || check.ratio > before.ratio) found.set(check.id, check);
+};

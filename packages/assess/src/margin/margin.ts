@@ -1,0 +1,134 @@
+import { isUnable, type Unable } from "@floorworthy/engine/quantities";
+import type { Job } from "@floorworthy/job";
+import type { CaseReactions, MarginAnswer, MarginCheck } from "../assessment.ts";
+import type { Facts } from "../facts/facts.ts";
+import type { End } from "../facts/known.ts";
+import { anchorChecks } from "./anchors.ts";
+import { type BaseCase, baseCases } from "./cases.ts";
+import { type MarginInputs, marginInputs } from "./inputs.ts";
+import { slabChecks } from "./slab.ts";
+
+/** Nothing is computed where a stop says so. */
+export const noMargin = (sentence: string, unable: readonly Unable[] = []): MarginAnswer => ({
+  verdict: "not-computed",
+  sentence,
+  checks: [],
+  best: [],
+  information: [],
+  cases: [],
+  unable,
+});
+
+/** Mechanics and published codes, at the worst end of every uncertain fact, with the best end beside. */
+export const marginOf = (job: Job, facts: Facts): MarginAnswer => {
+  const worst = endOf(job, facts, "worst");
+  if (isUnable(worst)) return noMargin(worst.reason, [worst]);
+  const best = endOf(job, facts, "best");
+  const bestChecks = isUnable(best) ? [] : best.counted;
+  const verdict = wordFor(worst.counted, worst.abnormal);
+  return {
+    verdict,
+    sentence: sentenceFor(verdict, worst),
+    checks: worst.counted.toSorted(byGroup),
+    best: bestChecks.map(({ id, ratio }) => ({ id, ratio })),
+    information: [...worst.abnormal, ...worst.information],
+    cases: worst.cases,
+    unable: worst.unable,
+  };
+};
+
+interface EndAnswer {
+  readonly counted: readonly MarginCheck[];
+  readonly abnormal: readonly MarginCheck[];
+  readonly information: readonly MarginCheck[];
+  readonly cases: readonly CaseReactions[];
+  readonly unable: readonly Unable[];
+}
+
+const endOf = (job: Job, facts: Facts, end: End): EndAnswer | Unable => {
+  const inputs = marginInputs(job, facts, end);
+  if (isUnable(inputs)) return inputs;
+  const cases = baseCases(job, inputs, facts.bases);
+  if (isUnable(cases)) return cases;
+  const standing = (s: BaseCase["standing"]) => cases.filter((c) => c.standing === s);
+  const counted = judged(job, inputs, standing("counted"), "limit");
+  const rest =
+    end === "worst"
+      ? [judged(job, inputs, standing("abnormal"), "advice"), judged(job, inputs, standing("information"), "advice")]
+      : [];
+  return {
+    counted: counted.checks,
+    abnormal: (rest[0]?.checks ?? [])
+      .filter((c) => c.weight === "advice")
+      .map((c) => ({ ...c, id: `abnormal-${c.id}` })),
+    information: (rest[1]?.checks ?? []).map((c) => ({ ...c, id: `information-${c.id}` })),
+    cases: reactionsShown(cases),
+    unable: counted.unable,
+  };
+};
+
+const judged = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], weight: MarginCheck["weight"]) => {
+  if (cases.length === 0) return { checks: [], unable: [] };
+  const anchors = anchorChecks(job, inputs, cases, weight);
+  const slab = slabChecks(job, inputs, cases, weight);
+  return { checks: [...anchors.checks, ...slab.checks], unable: [...anchors.unable, ...slab.unable] };
+};
+
+/**
+ * ample: every ratio ≤ 0.8 cracked (first crack: twice the stress), also with 60/40 between the columns; enough: ≤ 1
+ * cracked; thin: ≤ 1 only uncracked; short: > 1.
+ */
+const wordFor = (checks: readonly MarginCheck[], abnormal: readonly MarginCheck[]): MarginAnswer["verdict"] => {
+  const counts = checks.filter((c) => c.weight === "limit");
+  if (counts.length === 0) return "not-computed";
+  const cracked = counts.filter((c) => c.concrete !== "uncracked");
+  const uncracked = counts.filter((c) => c.concrete !== "cracked");
+  const holds = (list: readonly MarginCheck[], limit: number): boolean =>
+    list.every((c) => c.ratio <= (c.id.endsWith("slab-first-crack") ? Math.min(limit, limit === 1 ? 1 : 0.7) : limit));
+  if (
+    holds(cracked, 0.8) &&
+    holds(
+      abnormal.filter((c) => c.concrete !== "uncracked" && c.weight === "advice" && !c.id.includes("collapse")),
+      1,
+    )
+  )
+    return "ample";
+  if (holds(cracked, 1)) return "enough";
+  return holds(uncracked, 1) ? "thin" : "short";
+};
+
+const sentenceFor = (verdict: MarginAnswer["verdict"], { counted }: EndAnswer): string => {
+  const worst = counted
+    .filter((c) => c.weight === "limit" && (verdict === "thin" || c.concrete !== "uncracked"))
+    .toSorted((a, b) => b.ratio - a.ratio)[0];
+  const which = worst
+    ? ` Governing: ${worst.title.toLowerCase()}, ${percent(worst.ratio)} of what may be asked${worst.concrete ? ` (${worst.concrete} concrete)` : ""}.`
+    : "";
+  const words = {
+    ample: "The margin is ample: every check keeps a fifth in hand, even in cracked concrete.",
+    enough: "The margin is enough, also in cracked concrete.",
+    thin: "The margin is thin: it holds only while the concrete around the anchors has no crack.",
+    short: "The margin is short: published mechanics ask for more than this floor has.",
+    "not-computed": "The margin is not computed.",
+  };
+  return words[verdict] + which;
+};
+
+const percent = (ratio: number): string =>
+  Number.isFinite(ratio) ? `${Math.round(ratio * 100)} %` : "more than any floor can give, so beyond all";
+
+const groupOrder = ["anchors", "base plate", "slab", "pad", "ground"];
+const byGroup = (a: MarginCheck, b: MarginCheck): number =>
+  groupOrder.indexOf(a.group) - groupOrder.indexOf(b.group) || b.ratio - a.ratio;
+
+const reactionsShown = (cases: readonly BaseCase[]): CaseReactions[] => {
+  const ids = [...new Set(cases.map((c) => c.caseId))];
+  return ids.map((id) => {
+    const own = cases.filter((c) => c.caseId === id);
+    return {
+      name: own[0]!.caseName,
+      counted: own[0]!.standing === "counted" ? "counted" : "information",
+      bases: own.map(({ side, reaction, terms }) => ({ side, ...reaction, terms })),
+    };
+  });
+};

@@ -1,0 +1,300 @@
+import { bearing, elasticModulus, modulusOfRupture, plainTwoWayShear } from "@floorworthy/engine/codes/aci318-19";
+import { polygonArea, type Rect } from "@floorworthy/engine/geometry";
+import {
+  type Floor,
+  type FloorCase,
+  type FloorLoad,
+  type FloorResult,
+  type Joint,
+  type StressPeak,
+  solveFloor,
+} from "@floorworthy/engine/plates";
+import { fromBase, isUnable, toBase, type Unable } from "@floorworthy/engine/quantities";
+import { overturningCollapse, plainMoments, stiffnessRadius } from "@floorworthy/engine/slabs";
+import type { Job } from "@floorworthy/job";
+import type { MarginCheck } from "../assessment.ts";
+import { term } from "../facts/print.ts";
+import { zoneUnder } from "../facts/thickness.ts";
+import { boxOf } from "../layout.ts";
+import { keepWorst } from "./anchors.ts";
+import { type BaseCase, most, pullOf, pushOf } from "./cases.ts";
+import type { MarginInputs } from "./inputs.ts";
+import { type Panel, panelsOf } from "./panel.ts";
+
+const NU = 0.15;
+/** 150 pcf */
+const UNIT_WEIGHT = 23.56e-6;
+/** modulus of rupture over stress: the low end of the practice of ACI 360R, from memory */
+const FIRST_CRACK = 1.4;
+const SERVICE = 1.6;
+
+export interface SlabAnswer {
+  readonly checks: readonly MarginCheck[];
+  readonly unable: readonly Unable[];
+}
+
+/** The slab, or each pad that stands alone, under its bases at once. Of each check the worst case is kept. */
+export const slabChecks = (
+  job: Job,
+  inputs: MarginInputs,
+  cases: readonly BaseCase[],
+  weight: MarginCheck["weight"],
+): SlabAnswer => {
+  const found = new Map<string, MarginCheck>();
+  const unable: Unable[] = [];
+  const bases = [...new Map(cases.map((c) => [c.side, c.base])).values()];
+  const weakest = Math.min(...inputs.concrete.map(({ f }) => f));
+  const E = toBase(elasticModulus(fromBase(weakest, "psi")), "psi");
+  for (const panel of panelsOf(
+    job,
+    bases,
+    inputs.concrete.map(({ h }) => h),
+    E,
+    inputs.k,
+  )) {
+    const own = cases.filter((c) => panel.bases.some((base) => base.side === c.side));
+    const picked = governing(own);
+    const results = solveFloor(
+      floorOf(job, inputs, panel, E),
+      picked.map((id) => loadsOf(own, id)),
+      {
+        support: "pushes-only",
+        focus: panel.bases.map((base) => boxOf(base.outline)),
+      },
+    );
+    if (isUnable(results)) unable.push({ ...results, place: `${panel.name}: ${results.place}` });
+    else
+      for (const [i, result] of results.entries()) {
+        for (const check of resultChecks(
+          job,
+          inputs,
+          panel,
+          result,
+          own.find((c) => c.caseId === picked[i])!.caseName,
+          weight,
+        ))
+          keepWorst(found, check);
+      }
+  }
+  for (const c of cases) for (const check of localChecks(job, inputs, c, E, weight)) keepWorst(found, check);
+  return { checks: [...found.values()], unable };
+};
+
+/** Cases that press, pull or tip most: the slab is solved for these. */
+const governing = (cases: readonly BaseCase[]): string[] => [
+  ...new Set(
+    [most(cases, pushOf), most(cases, pullOf), most(cases, (c) => Math.abs(c.reaction.Mx))].flatMap((c) =>
+      c ? [c.caseId] : [],
+    ),
+  ),
+];
+
+const floorOf = (job: Job, inputs: MarginInputs, panel: Panel, E: number): Floor => ({
+  outline: panel.rect,
+  thickness: panel.thickness,
+  zones: panel.alone === "alone" ? [] : castZones(job, inputs, panel),
+  E,
+  nu: NU,
+  k: inputs.k,
+  unitWeight: UNIT_WEIGHT,
+  joints: panel.alone === "alone" ? [] : jointsAcross(job, panel.rect),
+});
+
+const castZones = (job: Job, inputs: MarginInputs, panel: Panel): { rect: Rect; thickness: number }[] => {
+  const seen = new Map<string, { rect: Rect; thickness: number }>();
+  panel.bases.forEach((base) => {
+    const zone = zoneUnder(job, base);
+    if (zone && zone.kind !== "slab") {
+      const box = boxOf(zone.outline);
+      const rect = {
+        x0: Math.max(box.x0, panel.rect.x0),
+        y0: Math.max(box.y0, panel.rect.y0),
+        x1: Math.min(box.x1, panel.rect.x1),
+        y1: Math.min(box.y1, panel.rect.y1),
+      };
+      seen.set(zone.name, { rect, thickness: inputs.concrete[base.side === "left" ? 0 : 1]!.h });
+    }
+  });
+  return [...seen.values()];
+};
+
+/** Joints and cracks as lines that carry nothing across. A slanted or part-length one counts as the whole line nearest to it. */
+const jointsAcross = (job: Job, rect: Rect): Joint[] => {
+  const lines = [
+    ...job.floor.joints
+      .filter((j) => j.state === "standing" || job.floor.state === "to-be-poured")
+      .map(({ from, to }) => [from, to] as const),
+    ...job.floor.cracks.flatMap((crack) => crack.line.slice(1).map((b, i) => [crack.line[i]!, b] as const)),
+  ];
+  const margin = 50;
+  const joints = lines.flatMap(([a, b]): Joint[] => {
+    const axis = Math.abs(a.x - b.x) < Math.abs(a.y - b.y) ? "x" : "y";
+    const at = axis === "x" ? (a.x + b.x) / 2 : (a.y + b.y) / 2;
+    const [lo, hi] = axis === "x" ? [rect.x0, rect.x1] : [rect.y0, rect.y1];
+    return at > lo + margin && at < hi - margin ? [{ axis, at, transfer: { kind: "none" } }] : [];
+  });
+  return joints.filter((j, i) => joints.findIndex((o) => o.axis === j.axis && Math.abs(o.at - j.at) < margin) === i);
+};
+
+const loadsOf = (cases: readonly BaseCase[], id: string): FloorCase => ({
+  name: id,
+  loads: cases.filter((c) => c.caseId === id).flatMap(loadsOfBase),
+});
+
+const loadsOfBase = ({ base, contact }: BaseCase): FloorLoad[] => {
+  const { x, y } = base.centre;
+  const { p0, px, py } = contact.pressure;
+  return [
+    ...contact.contactZone.map(
+      (zone): FloorLoad => ({
+        kind: "pressure",
+        polygon: zone.map((p) => ({ x: p.x + x, y: p.y + y })),
+        p0: p0 - px * x - py * y,
+        px,
+        py,
+      }),
+    ),
+    ...base.anchors.flatMap(({ at }, i): FloorLoad[] => {
+      const T = contact.anchorTension[i]?.T ?? 0;
+      return T > 0 ? [{ kind: "point", x: at.x, y: at.y, P: -T }] : [];
+    }),
+  ];
+};
+
+const resultChecks = (
+  job: Job,
+  inputs: MarginInputs,
+  panel: Panel,
+  result: FloorResult,
+  caseName: string,
+  weight: MarginCheck["weight"],
+): MarginCheck[] => {
+  const { units } = job;
+  const { f, fc } = inputs.concrete.reduce((a, b) => (b.f < a.f ? b : a));
+  const fr = toBase(modulusOfRupture(fromBase(f, "psi")), "psi");
+  const g = result.governing;
+  const peak = [g.stressBottomAveraged, g.stressTopAveraged, g.thinSideOfPadEdge, g.thickSideOfPadEdge]
+    .filter((p): p is StressPeak => p !== undefined)
+    .reduce((a, b) => (b.value > a.value ? b : a));
+  const rupture = term("f_r", "modulus of rupture", fr, "stress", units, {
+    clause: "ACI 318-19 19.2.3.1",
+    formula: "7.5 √f'c (psi)",
+    worked: `7.5 × √${Math.round(fromBase(f, "psi"))}`,
+    from: [fc],
+  });
+  const allowed = term(
+    "f_r/1.4",
+    "stress with a margin of 1.4 against the first crack",
+    fr / FIRST_CRACK,
+    "stress",
+    units,
+    { clause: "practice of ACI 360R, from memory", formula: "f_r / 1.4", from: [rupture] },
+  );
+  const demand = term("σ", `tensile stress at the ${peak.face} of the ${panel.name}`, peak.value, "stress", units, {
+    clause: "plate on ground that only pushes (docs/theory/plates.md)",
+    formula: "6 m / h²",
+    worked: `6 × ${Math.round(peak.moment)} N / (${Math.round(peak.thickness)} mm)²`,
+    from: inputs.concrete.map(({ thickness }) => thickness),
+  });
+  const ground = term(
+    "q",
+    `ground pressure under the ${panel.name}, own weight included`,
+    g.groundPressure.value,
+    "pressure",
+    units,
+    { clause: "plate on ground that only pushes (docs/theory/plates.md)" },
+  );
+  return [
+    {
+      id: "slab-first-crack",
+      title: "First crack of the slab",
+      group: "slab",
+      weight,
+      demand,
+      capacity: allowed,
+      ratio: peak.value / (fr / FIRST_CRACK),
+      clause: "ACI 318-19 19.2.3.1, ACI 360R practice",
+      governs: `${panel.name}, ${caseName}`,
+    },
+    {
+      id: "ground-pressure",
+      title: "Pressure on the ground",
+      group: "ground",
+      weight,
+      demand: ground,
+      capacity: inputs.bearing.term,
+      ratio: g.groundPressure.value / inputs.bearing.value,
+      clause: "presumptive bearing, IRC R401.4.1 (from memory)",
+      governs: `${panel.name}, ${caseName}`,
+    },
+  ];
+};
+
+/** Checks under one base plate: bearing at the toe, punching of the pressed part, and the collapse estimate beside. */
+const localChecks = (
+  job: Job,
+  inputs: MarginInputs,
+  c: BaseCase,
+  E: number,
+  weight: MarginCheck["weight"],
+): MarginCheck[] => {
+  const { units } = job;
+  const { h, f, fc, thickness } = inputs.concrete[c.side === "left" ? 0 : 1]!;
+  const psi = fromBase(f, "psi");
+  const governs = `${c.side} base, ${c.caseName}`;
+  const bearingStress = (0.65 * toBase(bearing(psi, 1), "psi")) / SERVICE;
+  const toe: MarginCheck = {
+    id: "bearing",
+    title: "Bearing of the base plate at its toe",
+    group: "base plate",
+    weight,
+    demand: term("p_max", "largest pressure under the plate", c.contact.maxPressure, "stress", units, {
+      clause: "rigid plate on elastic bedding (docs/theory)",
+    }),
+    capacity: term("φ 0.85 f'c / 1.6", "service allowance in bearing", bearingStress, "stress", units, {
+      clause: "ACI 318-19 22.8.3.2, φ 0.65",
+      formula: "0.65 × 0.85 f'c / 1.6",
+      from: [fc],
+    }),
+    ratio: c.contact.maxPressure / bearingStress,
+    clause: "ACI 318-19 22.8.3.2",
+    governs,
+  };
+  if (c.contact.contactZone.length === 0) return [toe];
+  const box = boxOf(c.contact.contactZone.flat());
+  const [a, b] = [box.x1 - box.x0, box.y1 - box.y0];
+  const perimeter = fromBase(2 * (a + b) + 4 * h, "in");
+  const nominal = plainTwoWayShear(psi, perimeter, fromBase(h, "in"), Math.max(a, b) / Math.max(1, Math.min(a, b)));
+  const V = toBase((0.6 * nominal) / SERVICE, "lb");
+  const push = pushOf(c);
+  const punching: MarginCheck = {
+    id: "punching",
+    title: "Punching of the slab under the pressed part of the plate",
+    group: "slab",
+    weight,
+    demand: term("C", "force the plate presses with", push, "force", units, { formula: "P + ΣT" }),
+    capacity: term("φ Vn / 1.6", "service allowance in two-way shear", V, "force", units, {
+      clause: "ACI 318-19 Table 14.5.5.1, φ 0.60",
+      formula: "0.60 × min(4/3 + 8/(3β), 2.66) √f'c b₀ h / 1.6 (lb, in, psi; f'c in psi)",
+      from: [fc, thickness],
+    }),
+    ratio: push / V,
+    clause: "ACI 318-19 14.5.5.1",
+    governs,
+  };
+  const slab = { E, nu: NU, h, k: inputs.k };
+  const fr = toBase(modulusOfRupture(psi), "psi");
+  const radius = (area: number): number => Math.sqrt(area / Math.PI);
+  const collapse = overturningCollapse(
+    { force: push, radius: radius(c.contact.contactZone.reduce((s, z) => s + polygonArea(z), 0)), place: "interior" },
+    { force: pullOf(c), radius: radius(polygonArea(c.base.outline) / 4), place: "interior" },
+    plainMoments(fr, h),
+    stiffnessRadius(slab),
+    "upper",
+  );
+  return [
+    toe,
+    punching,
+    { ...collapse, group: "slab", weight: "advice", governs: `${governs}: ${collapse.governs ?? ""}` },
+  ];
+};
