@@ -62,24 +62,24 @@ const strength = (product: AnchorProduct, concrete: AnchorConcrete): Term => {
   return computed("f'c", words, counted, "psi", { clause: "ACI 318-19 17.3.1", from: [fc] });
 };
 
-/** kc with the ψc,N that belongs to it: a k of the product's own for uncracked concrete leaves ψc,N = 1. */
+/** Common practice takes 24 for uncracked concrete in the service allowance. */
+const UNCRACKED_ALLOWANCE_K = 24;
+
+/** kc with the ψc,N that belongs to it: a k for uncracked concrete leaves ψc,N = 1. */
 const cracking = (product: AnchorProduct, { state }: AnchorConcrete, mode: AnchorMode) => {
   const installation = product.kind === "cast-in" ? "cast-in" : "post-installed";
+  const ofUncracked = product.kUncracked ?? allowanceK(product, mode);
+  const own = state === "uncracked" && ofUncracked !== undefined;
   const sheet = state === "cracked" ? product.kCracked : product.kUncracked;
-  const book = breakoutCoefficient(installation);
-  const allowance =
-    mode === "service-allowance" && state === "uncracked" && installation === "post-installed" ? 24 : undefined;
-  const words = "breakout coefficient";
-  const kc =
-    sheet !== undefined
-      ? computed("kc", words, sheet, "", { clause: "ACI 318-19 17.6.2.2.1" })
-      : allowance !== undefined
-        ? computed("k", `${words} for uncracked concrete`, allowance, "", { clause: "common practice, no source" })
-        : computed("kc", `${words}, ${installation}`, book, "", { clause: "ACI 318-19 17.6.2.2.1" });
-  const own = state === "uncracked" && (sheet ?? allowance) !== undefined;
+  const value = own ? ofUncracked : (sheet ?? breakoutCoefficient(installation));
+  const clause = own && sheet === undefined ? "common practice, no source" : "ACI 318-19 17.6.2.2.1";
+  const basis = sheet === undefined ? {} : { basis: "documented: product sheet" };
   const psiC = psiCrackingTension(state, own ? "product-k" : installation);
   return {
-    kc: sheet === undefined ? kc : { ...kc, basis: "documented: product sheet" },
+    kc: { ...computed("kc", `breakout coefficient, ${installation}`, value, "", { clause }), ...basis },
     psiC: computed("ψc,N", `factor for ${state} concrete`, psiC, "", { clause: "ACI 318-19 17.6.2.5" }),
   };
 };
+
+const allowanceK = ({ kind }: AnchorProduct, mode: AnchorMode): number | undefined =>
+  mode === "service-allowance" && kind !== "cast-in" ? UNCRACKED_ALLOWANCE_K : undefined;
