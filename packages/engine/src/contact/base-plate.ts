@@ -40,7 +40,7 @@ export interface ContactResult extends PlateMovement {
   readonly contactArea: number;
   /** MPa */
   readonly maxPressure: number;
-  /** what is left of each equilibrium equation, relative to all forces at work (moments: times the plate's size) */
+  /** what is left of each equilibrium equation, relative to load and preloads together (moments: times √area) */
   readonly residual: { readonly P: number; readonly Mx: number; readonly My: number };
   readonly iterations: number;
 }

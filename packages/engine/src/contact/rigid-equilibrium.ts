@@ -1,14 +1,15 @@
 /**
  * Rest of a rigid plate on concrete that only pushes, held by anchors that only pull.
  *
- *   minimise  E(q) = ½ k ∫ ⟨w⟩² dA + Σ ⟨Ni + ki(w̄i − wi)⟩² / 2ki − F·q,   w = q0 + q1 x + q2 y,  ⟨v⟩ = max(0, v)
+ *   minimise  E(q) = ½ ∫ ⟨w⟩² dA + Σ ⟨Ni + ki(w̄i − wi)⟩² / 2ki − F·q,   w = q0 + q1 x + q2 y,  ⟨v⟩ = max(0, v)
  *
  * E is convex and once smoothly differentiable, quadratic between changes of the contact zone and of the anchors at
  * work. Its gradient is the equilibrium: concrete pressure − anchor pulls = load.
  * Method: Newton with a line search on the slope, which rises along every line, so each step reaches less energy;
  * semismooth Newton after Qi & Sun, Math. Programming 58 (1993) 353-367 [qi-sun]. Integrals exact: the outline clipped
  * by the line w = 0, moments by Green's theorem.
- * Needs: lengths scaled about the plate's centroid by √area. Leaves: nothing.
+ * Needs: lengths scaled about the plate's centroid by √area, forces by the load and the preloads together, settlements so
+ * that the bedding is 1; the imbalance is then relative as it stands. Leaves: nothing.
  * Fails: where no equilibrium exists q runs away; "converged" is then false.
  * Cost: bench/contact.ts.
  */
@@ -29,19 +30,15 @@ export interface PullSpring {
 
 export interface RigidProblem {
   readonly outline: Polygon;
-  /** k, force per settlement and unit scaled area */
-  readonly bedding: number;
   readonly springs: readonly PullSpring[];
   /** F: force, moment pressing +x, moment pressing +y (scaled) */
   readonly load: Vector3;
 }
 
-interface Rest {
+export interface Rest {
   readonly q: Vector3;
   /** E'(q): concrete − anchors − load */
   readonly imbalance: Vector3;
-  /** all forces at work, the measure of the imbalance */
-  readonly forces: number;
   readonly iterations: number;
   readonly converged: boolean;
 }
@@ -64,38 +61,32 @@ export const rigidEquilibrium = (problem: RigidProblem, q: Vector3): Rest => {
     if (size(here) < size(best)) best = here;
     else if (size(best) < ACCEPTABLE) break;
   }
-  const { q: rest, imbalance, forces } = best;
-  return { q: rest, imbalance, forces, iterations, converged: size(best) <= ACCEPTABLE };
+  return { q: best.q, imbalance: best.imbalance, iterations, converged: size(best) <= ACCEPTABLE };
 };
 
 interface State {
   readonly q: Vector3;
   readonly imbalance: Vector3;
   readonly slope: Matrix3;
-  readonly forces: number;
 }
 
-const size = ({ imbalance, forces }: State): number => (forces === 0 ? 0 : Math.hypot(...imbalance) / forces);
+const size = ({ imbalance }: State): number => Math.hypot(...imbalance);
 
-const state = ({ outline, bedding, springs, load }: RigidProblem, q: Vector3): State => {
+const state = ({ outline, springs, load }: RigidProblem, q: Vector3): State => {
   const part = clipByHalfPlane(outline, { nx: -q[1], ny: -q[2], c: q[0] });
-  const { area, x, y, Ixx, Iyy, Ixy } = polygonMoments(part);
-  const k = bedding;
-  const A = k * area;
+  const { area: A, x, y, Ixx, Iyy, Ixy } = polygonMoments(part);
   let [h00, h01, h02] = [A, A * x, A * y];
-  let [h11, h12, h22] = [k * Iyy + A * x * x, k * Ixy + A * x * y, k * Ixx + A * y * y];
+  let [h11, h12, h22] = [Iyy + A * x * x, Ixy + A * x * y, Ixx + A * y * y];
   // ∫w, ∫wx, ∫wy by the settlement at the centroid, so that a small contact zone keeps its digits
   const wc = q[0] + q[1] * x + q[2] * y;
   const push = A * wc;
   let g0 = push - load[0];
-  let g1 = push * x + k * (q[1] * Iyy + q[2] * Ixy) - load[1];
-  let g2 = push * y + k * (q[1] * Ixy + q[2] * Ixx) - load[2];
-  let forces = push + Math.abs(load[0]) + Math.abs(load[1]) + Math.abs(load[2]);
+  let g1 = push * x + (q[1] * Iyy + q[2] * Ixy) - load[1];
+  let g2 = push * y + (q[1] * Ixy + q[2] * Ixx) - load[2];
   for (const spring of springs) {
     const N = springPull(spring, q);
     if (N === 0) continue;
     const { x: sx, y: sy, stiffness: s } = spring;
-    forces += N;
     g0 -= N;
     g1 -= N * sx;
     g2 -= N * sy;
@@ -114,29 +105,32 @@ const state = ({ outline, bedding, springs, load }: RigidProblem, q: Vector3): S
       [h01, h11, h12],
       [h02, h12, h22],
     ],
-    forces,
   };
 };
 
-/** −H⁻¹ g by Cholesky; where H is singular (no contact, too few anchors) a small ridge turns the step downhill. */
+/** Below this share of the trace a pivot counts as nothing to stand on. */
+const SINGULAR = 1e-13;
+
+/**
+ * −(H + r)⁻¹ g by Cholesky. r = 0 wherever H is sound; where too little is at work to hold the plate (no contact, one
+ * anchor), r grows with the imbalance, which keeps the step downhill and of a sensible length.
+ */
 const newtonStep = (H: Matrix3, g: Vector3): Vector3 => {
-  const ridge = 1e-15 * (H[0][0] + H[1][1] + H[2][2]) || 1;
-  for (let r = 0; ; r = r === 0 ? ridge : 100 * r) {
-    const l00 = Math.sqrt(H[0][0] + r);
-    const [l10, l20] = [H[1][0] / l00, H[2][0] / l00];
-    const l11 = Math.sqrt(H[1][1] + r - l10 * l10);
-    const l21 = (H[2][1] - l20 * l10) / l11;
-    const l22 = Math.sqrt(H[2][2] + r - l20 * l20 - l21 * l21);
-    if (!(l00 > 0 && l11 > 0 && l22 > 0)) continue;
-    const y0 = -g[0] / l00;
-    const y1 = (-g[1] - l10 * y0) / l11;
-    const y2 = (-g[2] - l20 * y0 - l21 * y1) / l22;
-    const z2 = y2 / l22;
-    const z1 = (y1 - l21 * z2) / l11;
-    const z0 = (y0 - l10 * z1 - l20 * z2) / l00;
-    const step: Vector3 = [z0, z1, z2];
-    if (dot(step, g) < 0) return step;
-    if (r > 1e30 * ridge) return [-g[0], -g[1], -g[2]];
+  const trace = H[0][0] + H[1][1] + H[2][2];
+  const damped = 0.01 * Math.hypot(...g) + SINGULAR * trace;
+  for (let r = 0; ; r = r === 0 ? damped : 10 * r) {
+    const least = SINGULAR * (trace + r);
+    const d0 = H[0][0] + r;
+    const [l10, l20] = [H[1][0] / d0, H[2][0] / d0];
+    const d1 = H[1][1] + r - l10 * H[1][0];
+    const c21 = H[2][1] - l20 * H[1][0];
+    const l21 = c21 / d1;
+    const d2 = H[2][2] + r - l20 * H[2][0] - l21 * c21;
+    if (!(d0 > least && d1 > least && d2 > least)) continue;
+    const y1 = -g[1] + l10 * g[0];
+    const z2 = (-g[2] + l20 * g[0] - l21 * y1) / d2;
+    const z1 = y1 / d1 - l21 * z2;
+    return [-g[0] / d0 - l10 * z1 - l20 * z2, z1, z2];
   }
 };
 
