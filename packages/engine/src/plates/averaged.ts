@@ -2,10 +2,9 @@ import type { Point, Rect } from "../geometry/index.ts";
 import { derivativesAt, momentsFrom, principalMoments } from "./field.ts";
 import type { Floor, Moments, StressPeak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
-import type { CellPeaks } from "./scan.ts";
 
-/** How many of the worst cells are averaged round their worst point: an average never exceeds the peak inside it. */
-const candidates = 24;
+/** How many of the worst points are averaged round; an average never exceeds the peak inside it. */
+const candidates = 32;
 
 /**
  * The largest principal tensile stress after averaging the moments over a square of side h (the local thickness): the
@@ -16,24 +15,25 @@ export const averagedPeak = (
   floor: Floor,
   grid: Grid,
   c: Float64Array,
-  { stress, x, y }: CellPeaks,
+  peaks: readonly StressPeak[],
   face: "bottom" | "top",
 ): StressPeak => {
   let best: StressPeak | undefined;
-  for (const cell of worstCells(stress)) {
-    if (best && stress[cell]! <= best.value) break;
-    const at = { x: x[cell]!, y: y[cell]! };
-    const h = grid.thickness[cell]!;
-    const peak = stressPeak(averageMoments(floor, grid, c, at, h), face, h, at);
+  for (const { value, at, thickness } of worst(peaks)) {
+    if (best && value <= best.value) break;
+    const peak = stressPeak(averageMoments(floor, grid, c, at, thickness), face, thickness, at);
     if (!best || peak.value > best.value) best = peak;
   }
   return best!;
 };
 
-const worstCells = (stress: Float64Array): number[] =>
-  Array.from(stress.keys())
-    .sort((a, b) => stress[b]! - stress[a]!)
-    .slice(0, candidates);
+/** The worst few, worst first. */
+const worst = (peaks: readonly StressPeak[]): StressPeak[] => {
+  const limit = Float64Array.from(peaks, (p) => p.value)
+    .sort()
+    .at(-Math.min(candidates, peaks.length))!;
+  return peaks.filter((p) => p.value >= limit).sort((a, b) => b.value - a.value);
+};
 
 /** The principal tension of one face that given moments make. */
 export const stressPeak = (moments: Moments, face: "bottom" | "top", thickness: number, at: Point): StressPeak => {

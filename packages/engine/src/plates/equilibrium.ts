@@ -1,9 +1,11 @@
 import { multiplyBand } from "../numerics/index.ts";
+import { spanLength } from "./axis.ts";
 import { netReaction, residue } from "./bed.ts";
 import type { Assembled } from "./contact-search.ts";
 import type { Equilibrium, Floor, FloorCase, FloorOptions } from "./floor.ts";
-import { addCellForces, gaussPosition } from "./gauss-points.ts";
+import { addCellForces } from "./gauss-points.ts";
 import { resultant } from "./loads.ts";
+import { spanRule } from "./span-integrals.ts";
 
 /**
  * What the loads, the ground and the held edges leave over. The ground is summed as it is stated (no tension where it
@@ -40,10 +42,13 @@ export const equilibrium = (
     const open = bed.k * w[i]! + bed.weight[i >> 4]! < 0;
     return open ? -bed.weight[i >> 4]! : bed.k * w[i]!;
   };
-  for (let i = 0; i < w.length; i++) {
-    const { x, y } = gaussPosition(grid, i);
-    add(-points.area[i]! * reaction(i), x, y);
-  }
+  for (let s = 0, i = 0; s < grid.x.spans; s++)
+    for (let t = 0; t < grid.y.spans; t++)
+      for (let g = 0; g < 4; g++) {
+        const x = grid.x.breaks[s]! + spanLength(grid.x, s) * spanRule.points[g]!;
+        for (let h = 0; h < 4; h++, i++)
+          add(-points.area[i]! * reaction(i), x, grid.y.breaks[t]! + spanLength(grid.y, t) * spanRule.points[h]!);
+      }
   for (const [P, x, y] of heldReactions(assembled, options, load, c, w)) add(P, x, y);
   const scale = sum.scale > 0 ? sum.scale / 2 : 1;
   const arm = Math.hypot(x1 - x0, y1 - y0) / 2;

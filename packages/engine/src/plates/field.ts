@@ -17,29 +17,42 @@ export interface Derivatives {
   readonly cell: number;
 }
 
-/** Derivatives at a plan point; on a break point those of the cell to the right and behind, beyond the rim those of the rim. */
-export const derivativesAt = (grid: Grid, c: Float64Array, p: Point): Derivatives => {
-  const x = functionsAt(grid.x, p.x);
-  const y = functionsAt(grid.y, p.y);
-  const sum = (fx: Functions, fy: Functions): number => {
-    let total = 0;
-    for (let a = 0; a < fx.width; a++) {
-      const at = (fx.first + a) * grid.strideX + fy.first * grid.strideY;
-      let along = 0;
-      for (let b = 0; b < fy.width; b++) along += fy.of[b]! * c[at + b * grid.strideY]!;
-      total += fx.of[a]! * along;
-    }
-    return total;
-  };
-  return {
-    w: sum(x.value, y.value),
-    wx: sum(x.slope, y.value),
-    wy: sum(x.value, y.slope),
-    wxx: sum(x.curvature, y.value),
-    wyy: sum(x.value, y.curvature),
-    wxy: sum(x.slope, y.slope),
-    cell: x.span * grid.y.spans + y.span,
-  };
+/** A plan point made ready: the functions that live there. */
+export interface Probe {
+  readonly at: Point;
+  readonly cell: number;
+  readonly x: AxisFunctions;
+  readonly y: AxisFunctions;
+}
+
+/** On a break point the cell to the right and behind is taken, beyond the rim the rim. */
+export const probeAt = (grid: Grid, at: Point): Probe => {
+  const [x, y] = [functionsAt(grid.x, at.x), functionsAt(grid.y, at.y)];
+  return { at, x, y, cell: x.span * grid.y.spans + y.span };
+};
+
+export const derivativesAt = (grid: Grid, c: Float64Array, p: Point): Derivatives =>
+  derivatives(grid, c, probeAt(grid, p));
+
+export const derivatives = (grid: Grid, c: Float64Array, { x, y, cell }: Probe): Derivatives => ({
+  w: sum(grid, c, x.value, y.value),
+  wx: sum(grid, c, x.slope, y.value),
+  wy: sum(grid, c, x.value, y.slope),
+  wxx: sum(grid, c, x.curvature, y.value),
+  wyy: sum(grid, c, x.value, y.curvature),
+  wxy: sum(grid, c, x.slope, y.slope),
+  cell,
+});
+
+const sum = (grid: Grid, c: Float64Array, fx: Functions, fy: Functions): number => {
+  let total = 0;
+  for (let a = 0; a < fx.width; a++) {
+    const at = (fx.first + a) * grid.strideX + fy.first * grid.strideY;
+    let along = 0;
+    for (let b = 0; b < fy.width; b++) along += fy.of[b]! * c[at + b * grid.strideY]!;
+    total += fx.of[a]! * along;
+  }
+  return total;
 };
 
 /** Weights of `width` neighbouring coefficients, from number `first` on. */
@@ -49,7 +62,14 @@ interface Functions {
   readonly of: Float64Array;
 }
 
-const functionsAt = (axis: Axis, at: number): { span: number } & Record<"value" | "slope" | "curvature", Functions> => {
+interface AxisFunctions {
+  readonly span: number;
+  readonly value: Functions;
+  readonly slope: Functions;
+  readonly curvature: Functions;
+}
+
+const functionsAt = (axis: Axis, at: number): AxisFunctions => {
   const span = spanAt(axis, at);
   const t = Math.min(1, Math.max(0, (at - axis.breaks[span]!) / spanLength(axis, span)));
   const first = axis.first[span]!;

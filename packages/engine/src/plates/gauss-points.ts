@@ -24,16 +24,6 @@ export const gaussPoints = (grid: Grid): GaussPoints => {
   return { nx: tabulate(x, points, 0), ny: tabulate(y, points, 0), area };
 };
 
-/** Plan coordinates of a Gauss point. */
-export const gaussPosition = (grid: Grid, point: number): { x: number; y: number } => {
-  const cell = point >> 4;
-  const [s, t] = [Math.floor(cell / grid.y.spans), cell % grid.y.spans];
-  return {
-    x: grid.x.breaks[s]! + spanLength(grid.x, s) * spanRule.points[(point >> 2) & 3]!,
-    y: grid.y.breaks[t]! + spanLength(grid.y, t) * spanRule.points[point & 3]!,
-  };
-};
-
 /** w at every Gauss point, summed one axis after the other. */
 export const valuesAtGauss = (grid: Grid, { nx, ny }: GaussPoints, c: Float64Array): Float64Array => {
   const { x, y, strideX, strideY } = grid;

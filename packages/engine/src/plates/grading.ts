@@ -8,7 +8,7 @@ export interface Detail {
 }
 
 /** How much a span may grow per unit of distance from a detail. */
-const growth = 0.4;
+const growth = 0.6;
 
 /**
  * Break points between the break lines: span length follows the smallest of `largest` and, over all details, size plus

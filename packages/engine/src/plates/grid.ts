@@ -21,9 +21,9 @@ export interface Grid {
 }
 
 /** Longest span over l where nothing happens, and at the edge of a thickened zone or in a base plate over its width. */
-const farSpan = 0.9;
-const padEdgeSpan = 0.25;
-const spansAcrossFocus = 4;
+const farSpan = 1.2;
+const padEdgeSpan = 0.18;
+const spansAcrossFocus = 8;
 
 export const floorGrid = (floor: Floor, options: FloorOptions): Grid => {
   const fineness = options.fineness ?? 1;

@@ -1,7 +1,7 @@
 import type { Point, Rect } from "../geometry/index.ts";
 
 /** D = E h³ / 12(1 - ν²), N·mm. Timoshenko & Woinowsky-Krieger, eq. (3) of ch. 1 [timoshenko-plates]. */
-export const flexuralRigidity = (E: number, nu: number, h: number): number => (E * h ** 3) / (12 * (1 - nu * nu));
+export const flexuralRigidity = (E: number, nu: number, h: number): number => (E * h * h * h) / (12 * (1 - nu * nu));
 
 /** Radius of relative stiffness l = (D/k)^¼, mm. Westergaard 1926 [westergaard-1926]. */
 export const relativeStiffness = (E: number, nu: number, h: number, k: number): number =>

@@ -1,8 +1,9 @@
 import type { Point } from "../geometry/index.ts";
 import { averagedPeak, stressPeak } from "./averaged.ts";
 import type { Assembled, Found } from "./contact-search.ts";
-import { derivativesAt, momentsFrom } from "./field.ts";
+import { derivatives, derivativesAt, momentsFrom, type Probe } from "./field.ts";
 import type { Equilibrium, Floor, FloorOptions, FloorResult, Governing, Moments, StressPeak } from "./floor.ts";
+import type { Grid } from "./grid.ts";
 import type { Samples } from "./samples.ts";
 import { type CellPeaks, scan } from "./scan.ts";
 import { shearDeflection } from "./shear-deflection.ts";
@@ -35,32 +36,33 @@ export const floorResult = (
       const pressure = floor.k * d.w + floor.unitWeight * grid.thickness[d.cell]!;
       return options.support === "pushes-only" ? Math.max(0, pressure) : pressure;
     },
-    governing: governing(floor, grid, samples, c, momentsAt),
+    governing: governing(floor, grid, samples, c),
     equilibrium,
     iterations: factorings,
     unknowns: grid.unknowns,
   };
 };
 
-const governing = (
-  floor: Floor,
-  grid: Assembled["grid"],
-  samples: Samples,
-  c: Float64Array,
-  momentsAt: (p: Point) => Moments,
-): Governing => {
+const governing = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array): Governing => {
   const seen = scan(floor, grid, samples, c);
-  const beside = (points: readonly Point[], face: "bottom" | "top"): StressPeak | undefined =>
-    largest(points.map((p) => stressPeak(momentsAt(p), face, grid.thickness[derivativesAt(grid, c, p).cell]!, p)));
-  const bottom = { thin: beside(samples.thinSide, "bottom"), thick: beside(samples.thickSide, "bottom") };
-  const top = { thin: beside(samples.thinSide, "top"), thick: beside(samples.thickSide, "top") };
-  const thinSide = largest([bottom.thin, top.thin]);
-  const thickSide = largest([bottom.thick, top.thick]);
+  const faces = (["bottom", "top"] as const).map((face) => {
+    const beside = (probes: readonly Probe[]): StressPeak[] =>
+      probes.map((probe) => {
+        const h = grid.thickness[probe.cell]!;
+        return stressPeak(momentsFrom(floor.E, floor.nu, h, derivatives(grid, c, probe)), face, h, probe.at);
+      });
+    const [thin, thick] = [beside(samples.thinSide), beside(samples.thickSide)];
+    const all = [...cellPeaks(grid, seen[face], face), ...thin, ...thick];
+    return { thin, thick, worst: largest(all)!, averaged: averagedPeak(floor, grid, c, all, face) };
+  });
+  const [bottom, top] = [faces[0]!, faces[1]!];
+  const thinSide = largest([...bottom.thin, ...top.thin]);
+  const thickSide = largest([...bottom.thick, ...top.thick]);
   return {
-    stressBottom: largest([worst(grid, seen.bottom, "bottom"), bottom.thin, bottom.thick])!,
-    stressTop: largest([worst(grid, seen.top, "top"), top.thin, top.thick])!,
-    stressBottomAveraged: averagedPeak(floor, grid, c, seen.bottom, "bottom"),
-    stressTopAveraged: averagedPeak(floor, grid, c, seen.top, "top"),
+    stressBottom: bottom.worst,
+    stressTop: top.worst,
+    stressBottomAveraged: bottom.averaged,
+    stressTopAveraged: top.averaged,
     ...(thinSide ? { thinSideOfPadEdge: thinSide } : {}),
     ...(thickSide ? { thickSideOfPadEdge: thickSide } : {}),
     groundPressure: seen.pressure,
@@ -69,13 +71,16 @@ const governing = (
   };
 };
 
-const worst = (grid: Assembled["grid"], { stress, x, y }: CellPeaks, face: "bottom" | "top"): StressPeak => {
-  let cell = 0;
-  for (let i = 1; i < stress.length; i++) if (stress[i]! > stress[cell]!) cell = i;
-  const thickness = grid.thickness[cell]!;
-  const value = stress[cell]!;
-  return { value, at: { x: x[cell]!, y: y[cell]! }, face, moment: (value * thickness ** 2) / 6, thickness };
+const cellPeaks = (grid: Grid, { stress, x, y }: CellPeaks, face: "bottom" | "top"): StressPeak[] => {
+  const peaks: StressPeak[] = [];
+  for (let cell = 0; cell < stress.length; cell++) {
+    const value = stress[cell]!;
+    const thickness = grid.thickness[cell]!;
+    if (value > -Infinity)
+      peaks.push({ value, at: { x: x[cell]!, y: y[cell]! }, face, moment: (value * thickness ** 2) / 6, thickness });
+  }
+  return peaks;
 };
 
-const largest = (peaks: readonly (StressPeak | undefined)[]): StressPeak | undefined =>
-  peaks.reduce<StressPeak | undefined>((best, p) => (!p || (best && best.value >= p.value) ? best : p), undefined);
+const largest = (peaks: readonly StressPeak[]): StressPeak | undefined =>
+  peaks.reduce<StressPeak | undefined>((best, p) => (best && best.value >= p.value ? best : p), undefined);

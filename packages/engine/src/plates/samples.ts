@@ -1,9 +1,11 @@
-import { distanceToSegment, type Point } from "../geometry/index.ts";
+import { distanceToSegment } from "../geometry/index.ts";
 import { type Axis, spanLength, tabulate } from "./axis.ts";
 import { curvaturePoints, curvatureWeights, curvatureWidth } from "./curvature.ts";
+import { type Probe, probeAt } from "./field.ts";
 import type { Floor } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { besidePadCorners, besidePadEdges, type PadEdge, padEdges } from "./pad-edges.ts";
+import { flexuralRigidity } from "./relative-stiffness.ts";
 
 /**
  * Where the answer is looked at: five points of every span on each axis (both ends of every span, so that each side of
@@ -12,10 +14,16 @@ import { besidePadCorners, besidePadEdges, type PadEdge, padEdges } from "./pad-
 export interface Samples {
   readonly x: AxisSamples;
   readonly y: AxisSamples;
-  /** 1 where sample (i, j), at i * y.count + j, lies within h (of the thinner side) of a pad edge: not asked */
+  /**
+   * 1 where sample (i, j), at i * y.count + j, is not asked for stress: within h (of the thinner side) of a pad edge, and
+   * on the straight continuation of one, where the curvature would have to be extrapolated past the pad's corner
+   */
   readonly nearPadEdge: Uint8Array;
-  readonly thinSide: readonly Point[];
-  readonly thickSide: readonly Point[];
+  /** points h of the thinner side away from the pad edges */
+  readonly thinSide: readonly Probe[];
+  readonly thickSide: readonly Probe[];
+  /** 6 D / h² of every cell: MPa for a curvature of 1 /mm */
+  readonly stressPerCurvature: Float64Array;
 }
 
 export interface AxisSamples {
@@ -28,6 +36,8 @@ export interface AxisSamples {
   /** `curvatureWidth` weights of the second derivative, which start at function `curvatureFirst` */
   readonly curvature: Float64Array;
   readonly curvatureFirst: Int32Array;
+  /** 1 on a line across which only the curvature may jump */
+  readonly onPadLine: Uint8Array;
 }
 
 /** The ends, the middle and the two points at which the curvature is most exact. */
@@ -41,8 +51,9 @@ export const floorSamples = (floor: Floor, grid: Grid): Samples => {
     x,
     y,
     nearPadEdge: nearPadEdge(x, y, edges),
-    thinSide: [...besidePadEdges(floor, edges, "thin"), ...besidePadCorners(floor)],
-    thickSide: besidePadEdges(floor, edges, "thick"),
+    thinSide: [...besidePadEdges(floor, edges, "thin"), ...besidePadCorners(floor)].map((p) => probeAt(grid, p)),
+    thickSide: besidePadEdges(floor, edges, "thick").map((p) => probeAt(grid, p)),
+    stressPerCurvature: grid.thickness.map((h) => (6 * flexuralRigidity(floor.E, floor.nu, h)) / (h * h)),
   };
 };
 
@@ -51,10 +62,14 @@ const axisSamples = (axis: Axis): AxisSamples => {
   const at = new Float64Array(count);
   const curvature = new Float64Array(curvatureWidth * count);
   const curvatureFirst = new Int32Array(count);
+  const onPadLine = new Uint8Array(count);
   for (let i = 0; i < count; i++) {
     const [s, t] = [Math.floor(i / perSpan), localPoints[i % perSpan]!];
     at[i] = axis.breaks[s]! + spanLength(axis, s) * t;
     curvatureFirst[i] = curvatureWeights(axis, s, t, curvature, curvatureWidth * i);
+    const [before, after] = [t === 0 ? s - 1 : s, t === 1 ? s + 1 : s];
+    if (after > before && before >= 0 && after < axis.spans && axis.first[after]! - axis.first[before]! === 2)
+      onPadLine[i] = 1;
   }
   return {
     count,
@@ -63,11 +78,14 @@ const axisSamples = (axis: Axis): AxisSamples => {
     slope: tabulate(axis, localPoints, 1),
     curvature,
     curvatureFirst,
+    onPadLine,
   };
 };
 
 const nearPadEdge = (x: AxisSamples, y: AxisSamples, edges: readonly PadEdge[]): Uint8Array => {
   const near = new Uint8Array(x.count * y.count);
+  for (let i = 0; i < x.count; i++)
+    for (let j = 0; j < y.count; j++) near[i * y.count + j] = x.onPadLine[i]! | y.onPadLine[j]!;
   for (const { a, b, thin } of edges)
     for (let i = 0; i < x.count; i++) {
       if (x.at[i]! > Math.max(a.x, b.x) + thin || x.at[i]! < Math.min(a.x, b.x) - thin) continue;

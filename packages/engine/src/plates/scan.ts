@@ -2,7 +2,6 @@ import type { Axis } from "./axis.ts";
 import { curvatureWidth } from "./curvature.ts";
 import type { Floor, Peak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
-import { flexuralRigidity } from "./relative-stiffness.ts";
 import { type AxisSamples, perSpan, type Samples } from "./samples.ts";
 
 /** The largest of everything over the samples. */
@@ -30,7 +29,7 @@ export const scan = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array
   const [bottom, top] = [noPeaks(cells), noPeaks(cells)];
   const best = { w: -Infinity, wx: 0, wy: 0, p: -Infinity, px: 0, py: 0, gap: -Infinity, gx: 0, gy: 0 };
   const { nu, k, unitWeight } = floor;
-  const { x, y, nearPadEdge } = samples;
+  const { x, y, nearPadEdge, stressPerCurvature } = samples;
   const line = {
     value: new Float64Array(grid.y.count),
     slope: new Float64Array(grid.y.count),
@@ -55,11 +54,11 @@ export const scan = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array
       const xx = dot(y.value, 4 * j, line.curvature, grid.y.first[t]!, 4);
       const xy = dot(y.slope, 4 * j, line.slope, grid.y.first[t]!, 4);
       const yy = dot(y.curvature, curvatureWidth * j, line.value, y.curvatureFirst[j]!, curvatureWidth);
-      const stressPerCurvature = (6 * flexuralRigidity(floor.E, nu, h)) / (h * h);
+      const perCurvature = stressPerCurvature[cell]!;
       const middle = (-(1 + nu) * (xx + yy)) / 2;
       const radius = (1 - nu) * Math.sqrt(((xx - yy) / 2) ** 2 + xy * xy);
-      keep(bottom, cell, stressPerCurvature * (middle + radius), px, py);
-      keep(top, cell, stressPerCurvature * (radius - middle), px, py);
+      keep(bottom, cell, perCurvature * (middle + radius), px, py);
+      keep(top, cell, perCurvature * (radius - middle), px, py);
     }
   }
   return {
