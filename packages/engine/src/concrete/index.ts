@@ -1,4 +1,38 @@
 export {
+  barInCoreFactor,
+  type Core,
+  type CoreFactor,
+  type CoreMoisture,
+  coreFactorsAci2144,
+  coreLengthFactorC42,
+  coreToCubeFactor,
+  potentialOverInPlace,
+} from "./core-factors.ts";
+export {
+  type CharacteristicInPlace,
+  characteristicInPlaceEn13791,
+  cylinderFromUnitCore,
+  knUnknownVariance,
+} from "./en13791.ts";
+export {
+  alternateStrength,
+  type Batches,
+  type EquivalentStrength,
+  type InPlaceStrength,
+  inPlaceStrength,
+  toleranceFactorStrength,
+} from "./equivalent-strength.ts";
+export {
+  type Drying,
+  evaporationLimits,
+  evaporationMenzel,
+  evaporationUnoCustomary,
+  evaporationUnoMetric,
+  judgeEvaporation,
+  type PourAir,
+  vapourPressure,
+} from "./evaporation.ts";
+export {
   activationEnergy,
   dayOfEquivalentAge,
   equivalentAge,
@@ -9,6 +43,21 @@ export {
   standardTemperature,
   temperatureFactorEn1992,
 } from "./maturity.ts";
+export { chartModulusOfRupture } from "./modulus-of-rupture.ts";
+export {
+  type Binder,
+  brokenPourLimits,
+  coolestPlacing,
+  coolingLimits,
+  curingDays,
+  type PourLimit,
+  pourLimits,
+  sawWindow,
+  settingTimeFactor,
+  settingWindow,
+  type Window,
+  wearResistance,
+} from "./pour-day.ts";
 export {
   type Band,
   cautiousDay,
@@ -20,6 +69,18 @@ export {
   strengthFromFieldCylinder,
   strengthRatioBand,
 } from "./readiness.ts";
+export {
+  notionalShrinkageMc90,
+  type ShrinkageMix,
+  shrinkageFactorsAci209,
+  shrinkageHumidityMc90,
+  shrinkageStrengthMc90,
+  shrinkageTimeAci209,
+  shrinkageTimeMc90,
+  ultimateShrinkageAci209,
+} from "./shrinkage.ts";
+export { impactEchoThickness, radarDepth } from "./sounding-depth.ts";
+export { type Acceptance, coreAcceptance, cylinderAcceptance } from "./strength-acceptance.ts";
 export {
   cylinderFromCube,
   meanFlexuralStrength,
@@ -57,3 +118,4 @@ export {
   temperatureOn,
   untilDay,
 } from "./temperature-story.ts";
+export { type ThicknessTolerance, thicknessTolerance } from "./thickness-tolerance.ts";
