@@ -2,7 +2,7 @@ import type { Point } from "@floorworthy/engine/geometry";
 import type { Job, KnownQuantity, Zone } from "@floorworthy/job";
 import type { MarginAnswer, Outcome, Remedy } from "./assessment.ts";
 import { shown, term } from "./facts/print.ts";
-import { boxOf, placedBases } from "./layout.ts";
+import { boxOf } from "./layout.ts";
 
 const IN = 25.4;
 const PSI = 0.006894757293168361;

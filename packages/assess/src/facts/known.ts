@@ -1,4 +1,4 @@
-import type { Basis, KnownQuantity, Quantity } from "@floorworthy/job";
+import type { Basis, KnownQuantity } from "@floorworthy/job";
 
 /** Which end of every uncertain fact a calculation takes: the one that hurts, or the one that helps. */
 export type End = "worst" | "best";
@@ -8,8 +8,6 @@ export const strengthEnd = (fact: KnownQuantity, end: End): number => (end === "
 
 /** The same where a larger value means more load. */
 export const loadEnd = (fact: KnownQuantity, end: End): number => (end === "worst" ? fact.high : fact.low);
-
-export const valueOf = (fact: Quantity): number | undefined => (fact.known ? fact.value : undefined);
 
 /** How a fact is known, in words for a sheet. */
 export const basisWords = (basis: Basis): string => {

@@ -41,7 +41,21 @@ export const anchorChecks = (
       }
     }
   }
-  return { checks: [...found.values()], notes: [...notes], unable };
+  return { checks: merged([...found.values()]), notes: [...notes], unable };
+};
+
+/** A check that cracks and load factors do not change is shown once. */
+const merged = (checks: readonly MarginCheck[]): MarginCheck[] => {
+  const ratioOf = (id: string): number | undefined => checks.find((c) => c.id === id)?.ratio;
+  return checks
+    .filter((c) => !(c.concrete === "uncracked" && ratioOf(c.id.replace(/uncracked$/, "cracked")) === c.ratio))
+    .filter((c) => !(c.id.includes("-design-") && ratioOf(c.id.replace("-design-", "-")) === c.ratio))
+    .map((c) => {
+      const twin = c.concrete === "cracked" && ratioOf(c.id.replace(/cracked$/, "uncracked")) === c.ratio;
+      if (!twin) return c;
+      const { concrete: _, ...rest } = c;
+      return rest;
+    });
 };
 
 const groupOf = (

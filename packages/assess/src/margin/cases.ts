@@ -9,10 +9,11 @@ import { liftTurn } from "../layout.ts";
 import type { MarginInputs } from "./inputs.ts";
 
 /**
- * counted: the lift used as its maker says, at rated load. abnormal: 60/40 between the columns, which no vehicle should
- * bring; keeps a margin from being called ample. information: decides nothing.
+ * counted: rated load, evenly on the pads, at every height, with hands at work. hard-use: 60/40 between the ends, the
+ * corners or the columns, and stopped hard on the way down; keeps a margin from being called ample. information:
+ * decides nothing.
  */
-export type Standing = "counted" | "abnormal" | "information";
+export type Standing = "counted" | "hard-use" | "information";
 
 /** One base under one load case: what comes down on it and how the plate rests. */
 export interface BaseCase {
@@ -52,9 +53,13 @@ interface SideReactions {
 const reactionsOf = (job: Job, inputs: MarginInputs): SideReactions[] | Unable => {
   const turn = liftTurn(job);
   if (job.lift.reactions.length > 0) return makersReactions(job, turn);
-  const cases = loadCases(inputs.frame, inputs.duty, inputs.soft);
-  if (isUnable(cases)) return cases;
-  return cases.map((c) => ({
+  const plain = loadCases(inputs.frame, inputs.duty, inputs.soft);
+  const shocked = loadCases(inputs.frame, { ...inputs.duty, dynamicFactor: inputs.shock }, inputs.soft);
+  if (isUnable(plain)) return plain;
+  if (isUnable(shocked)) return shocked;
+  const counted = plain.filter((c) => standingOf(c) !== "hard-use");
+  const hard = shocked.filter((c) => standingOf(c) === "hard-use");
+  return [...counted, ...hard].map((c) => ({
     id: c.id,
     name: c.name,
     standing: standingOf(c),
@@ -65,8 +70,10 @@ const reactionsOf = (job: Job, inputs: MarginInputs): SideReactions[] | Unable =
   }));
 };
 
+const HARD_USE = /-heavy|-toward-|-crosswise/;
+
 const standingOf = (c: LoadCase): Standing =>
-  c.standing === "information" ? "information" : /-heavy/.test(c.id) ? "abnormal" : "counted";
+  c.standing === "information" ? "information" : HARD_USE.test(c.id) ? "hard-use" : "counted";
 
 /** The maker's own base reactions replace the statics; what the sheet leaves out counts as none. */
 const makersReactions = (job: Job, turn: number): SideReactions[] =>

@@ -19,6 +19,8 @@ export interface MarginInputs {
   readonly frame: ColumnFrame;
   readonly soft: SoftBound | undefined;
   readonly duty: LiftDuty;
+  /** shock factor of hard use */
+  readonly shock: number;
   readonly product: AnchorProduct;
   /** per base, in the order of the bases: mm, MPa */
   readonly concrete: readonly { readonly thickness: Term; readonly fc: Term; readonly h: number; readonly f: number }[];
@@ -76,10 +78,7 @@ export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | U
     soft: softBound(job),
     duty: {
       weight: rated,
-      dynamicFactor: load(job.choices.dynamicFactor, "shock factor", {
-        value: 1.15,
-        why: "1.15, middle of 1.1 to 1.25 (common practice, no source)",
-      }),
+      dynamicFactor: job.choices.dynamicFactor.known ? job.choices.dynamicFactor.value : 1,
       pads,
       pickUpHeight: load(lift.pickupHeight, "carriage height at pick-up", {
         value: 28 * IN,
@@ -95,6 +94,10 @@ export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | U
         why: "150 lb (common practice, no source)",
       }),
     },
+    shock: load(job.choices.dynamicFactor, "shock factor in hard use", {
+      value: 1.15,
+      why: "1.15, the middle of 1.1 to 1.25 (common practice, no source)",
+    }),
     product: product!,
     concrete: facts.thickness.map((under, i) =>
       concreteUnder(

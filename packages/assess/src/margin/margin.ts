@@ -25,13 +25,13 @@ export const marginOf = (job: Job, facts: Facts): MarginAnswer => {
   if (isUnable(worst)) return noMargin(worst.reason, [worst]);
   const best = endOf(job, facts, "best");
   const bestChecks = isUnable(best) ? [] : best.counted;
-  const verdict = wordFor(worst.counted, worst.abnormal);
+  const verdict = wordFor(worst.counted, worst.hardUse);
   return {
     verdict,
     sentence: sentenceFor(verdict, worst),
     checks: worst.counted.toSorted(byGroup),
     best: bestChecks.map(({ id, ratio }) => ({ id, ratio })),
-    information: [...worst.abnormal, ...worst.information],
+    information: [...worst.hardUse, ...worst.information],
     cases: worst.cases,
     unable: worst.unable,
   };
@@ -39,7 +39,7 @@ export const marginOf = (job: Job, facts: Facts): MarginAnswer => {
 
 interface EndAnswer {
   readonly counted: readonly MarginCheck[];
-  readonly abnormal: readonly MarginCheck[];
+  readonly hardUse: readonly MarginCheck[];
   readonly information: readonly MarginCheck[];
   readonly cases: readonly CaseReactions[];
   readonly unable: readonly Unable[];
@@ -54,13 +54,13 @@ const endOf = (job: Job, facts: Facts, end: End): EndAnswer | Unable => {
   const counted = judged(job, inputs, standing("counted"), "limit");
   const rest =
     end === "worst"
-      ? [judged(job, inputs, standing("abnormal"), "advice"), judged(job, inputs, standing("information"), "advice")]
+      ? [judged(job, inputs, standing("hard-use"), "advice"), judged(job, inputs, standing("information"), "advice")]
       : [];
   return {
     counted: counted.checks,
-    abnormal: (rest[0]?.checks ?? [])
+    hardUse: (rest[0]?.checks ?? [])
       .filter((c) => c.weight === "advice")
-      .map((c) => ({ ...c, id: `abnormal-${c.id}` })),
+      .map((c) => ({ ...c, id: `hard-use-${c.id}` })),
     information: (rest[1]?.checks ?? []).map((c) => ({ ...c, id: `information-${c.id}` })),
     cases: reactionsShown(cases),
     unable: counted.unable,
@@ -75,10 +75,10 @@ const judged = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], weig
 };
 
 /**
- * ample: every ratio ≤ 0.8 cracked (first crack: twice the stress), also with 60/40 between the columns; enough: ≤ 1
+ * ample: every ratio ≤ 0.8 cracked (first crack: twice the stress), also in hard use (60/40, stopped hard); enough: ≤ 1
  * cracked; thin: ≤ 1 only uncracked; short: > 1.
  */
-const wordFor = (checks: readonly MarginCheck[], abnormal: readonly MarginCheck[]): MarginAnswer["verdict"] => {
+const wordFor = (checks: readonly MarginCheck[], hardUse: readonly MarginCheck[]): MarginAnswer["verdict"] => {
   const counts = checks.filter((c) => c.weight === "limit");
   if (counts.length === 0) return "not-computed";
   const cracked = counts.filter((c) => c.concrete !== "uncracked");
@@ -88,7 +88,7 @@ const wordFor = (checks: readonly MarginCheck[], abnormal: readonly MarginCheck[
   if (
     holds(cracked, 0.8) &&
     holds(
-      abnormal.filter((c) => c.concrete !== "uncracked" && c.weight === "advice" && !c.id.includes("collapse")),
+      hardUse.filter((c) => c.concrete !== "uncracked" && c.weight === "advice" && !c.id.includes("collapse")),
       1,
     )
   )
@@ -97,7 +97,18 @@ const wordFor = (checks: readonly MarginCheck[], abnormal: readonly MarginCheck[
   return holds(uncracked, 1) ? "thin" : "short";
 };
 
-const sentenceFor = (verdict: MarginAnswer["verdict"], { counted }: EndAnswer): string => {
+const hardWords = (verdict: MarginAnswer["verdict"], hardUse: readonly MarginCheck[]): string => {
+  if (verdict !== "ample" && verdict !== "enough") return "";
+  const over = hardUse.filter(judgedHard).toSorted((a, b) => b.ratio - a.ratio)[0];
+  return over && over.ratio > 1
+    ? ` In hard use (60/40 on the pads or between the columns, stopped hard) it is not enough: ${over.title.toLowerCase()} ${percent(over.ratio)}.`
+    : "";
+};
+
+const judgedHard = (c: MarginCheck): boolean =>
+  c.concrete !== "uncracked" && c.weight === "advice" && !c.id.includes("collapse");
+
+const sentenceFor = (verdict: MarginAnswer["verdict"], { counted, hardUse }: EndAnswer): string => {
   const worst = counted
     .filter((c) => c.weight === "limit" && (verdict === "thin" || c.concrete !== "uncracked"))
     .toSorted((a, b) => b.ratio - a.ratio)[0];
@@ -111,7 +122,7 @@ const sentenceFor = (verdict: MarginAnswer["verdict"], { counted }: EndAnswer): 
     short: "The margin is short: published mechanics ask for more than this floor has.",
     "not-computed": "The margin is not computed.",
   };
-  return words[verdict] + which;
+  return words[verdict] + which + hardWords(verdict, hardUse);
 };
 
 const percent = (ratio: number): string =>

@@ -1,0 +1,121 @@
+import type { Assessment, MarginCheck, PageLine } from "@floorworthy/assess";
+import type { Term } from "@floorworthy/engine/quantities";
+import { number, table, wrap } from "./text.ts";
+
+type Fold = "folded" | "unfolded";
+
+/** Outcome first, in plain sentences; then the page, then the margin, never merged. */
+export const answerLines = (a: Assessment, fold: Fold): string[] => [
+  a.title,
+  "",
+  `${a.outcome.toUpperCase()}`,
+  ...wrap(a.sentence),
+  ...section("Why", a.reasons),
+  ...section("Before it holds", a.conditions),
+  ...missing(a),
+  "",
+  "THE MAKER'S PAGE decides",
+  ...pageTable(a.page.lines),
+  "",
+  "THE MARGIN advises",
+  ...wrap(a.margin.sentence),
+  ...marginTable(a.margin.checks),
+  ...information(a),
+  ...remedies(a),
+  ...(fold === "unfolded" ? workings(a) : []),
+  "",
+  ...a.cautions.flatMap((caution) => wrap(caution, "! ")),
+];
+
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : ["", title, ...lines.flatMap((line) => wrap(line, "- "))];
+
+const missing = ({ missing: facts }: Assessment): string[] =>
+  section(
+    "What to find out next",
+    facts.map((fact) => `${fact.what}: at worst ${fact.worst}, at best ${fact.best}. ${fact.how} (${fact.cost}).`),
+  );
+
+const pageTable = (lines: readonly PageLine[]): string[] => {
+  const asked = lines.filter((line) => line.result !== "not-asked");
+  if (asked.length === 0) return ["No line of the page is known."];
+  const marks = { meets: "meets", fails: "FAILS", "not-shown": "not shown", "not-asked": "" };
+  return table([
+    ["line", "the maker asks", "there is", ""],
+    ...asked.map((line) => [line.title, line.asked, line.found, marks[line.result]]),
+  ]);
+};
+
+const marginTable = (checks: readonly MarginCheck[]): string[] =>
+  checks.length === 0 ? [] : table([["check", "asked", "there is", "ratio", ""], ...checks.map(row)]);
+
+const row = (check: MarginCheck): string[] => [
+  check.title + (check.concrete ? `, ${check.concrete}` : ""),
+  shownTerm(check.demand),
+  shownTerm(check.capacity),
+  Number.isFinite(check.ratio) ? check.ratio.toFixed(2) : "no limit",
+  check.weight === "advice" ? "beside" : check.ratio > 1 ? "OVER" : "",
+];
+
+const shownTerm = ({ value, unit }: Term): string => `${number(value)}${unit ? ` ${unit}` : ""}`;
+
+const information = ({ margin }: Assessment): string[] => {
+  const worst = margin.information
+    .filter((check) => check.concrete !== "uncracked" && Number.isFinite(check.ratio))
+    .toSorted((a, b) => b.ratio - a.ratio);
+  const kinds = [
+    [
+      "Beside it, in hard use (60/40 on the pads or between the columns, stopped hard)",
+      worst.filter((c) => c.id.startsWith("hard-use-")),
+    ],
+    [
+      "Beside it, for information (as if the beam were missing, one pad carrying nothing)",
+      worst.filter((c) => c.id.startsWith("information-")),
+    ],
+  ] as const;
+  return kinds.flatMap(([title, checks]) =>
+    checks.length === 0 ? [] : ["", title, ...table(checks.slice(0, 4).map(row))],
+  );
+};
+
+const remedies = (a: Assessment): string[] =>
+  section(
+    "What to pour instead",
+    a.remedies.map(
+      ({ title, detail, volume, terms }) =>
+        `${title}${volume ? `, ${shownTerm(volume)} to order` : ""}. ${detail} ${terms
+          .slice(1)
+          .map((t) => `${t.words}: ${shownTerm(t)}.`)
+          .join(" ")}`,
+    ),
+  );
+
+const workings = (a: Assessment): string[] => [
+  "",
+  "WORKINGS",
+  ...a.margin.checks.flatMap((check) => [
+    "",
+    `${check.title}${check.concrete ? `, ${check.concrete} concrete` : ""}: ${number(check.ratio)} (${check.clause})`,
+    `  ${check.governs ?? ""}`,
+    ...unfold(check.demand, 1),
+    ...unfold(check.capacity, 1),
+  ]),
+  "",
+  "Loads on the bases",
+  ...a.margin.cases.flatMap((c) => [
+    `  ${c.name}${c.counted === "counted" ? "" : " (not counted)"}`,
+    ...c.bases.flatMap((base) => [`    ${base.side} base`, ...base.terms.flatMap((t) => unfold(t, 3))]),
+  ]),
+];
+
+const unfold = (term: Term, depth: number): string[] => {
+  const pad = "  ".repeat(depth);
+  const formula = [term.formula && `= ${term.formula}`, term.worked && `= ${term.worked}`].filter(Boolean).join(" ");
+  const born = [term.clause, term.basis].filter(Boolean).join("; ");
+  return [
+    `${pad}${term.symbol}  ${term.words}: ${shownTerm(term)}`,
+    ...(formula ? [`${pad}    ${formula}`] : []),
+    ...(born ? [`${pad}    [${born}]`] : []),
+    ...(term.from ?? []).flatMap((t) => unfold(t, depth + 1)),
+  ];
+};
