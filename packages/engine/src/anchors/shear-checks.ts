@@ -12,6 +12,9 @@ import { steelStrength } from "./steel.ts";
 import { names } from "./tension-checks.ts";
 import { computed, figure, given } from "./terms.ts";
 
+/** A component of the shear smaller than this share of it is rounding. */
+const NOISE = 1e-9;
+
 const shearOf = ({ shearX, shearY }: Anchor): number => Math.hypot(shearX, shearY);
 
 /** The checks of 17.7, each at its worst anchor, row or edge. None where nothing pushes sideways. */
@@ -21,6 +24,7 @@ export const shearChecks = (anchors: readonly Anchor[], basis: DesignBasis): rea
   const most = sheared.reduce((a, b) => (shearOf(b) > shearOf(a) ? b : a));
   const steel = steelStrength("shear", basis);
   const edges = basis.barriers.flatMap((barrier) => rowsInReach(sheared, barrier, basis));
+  const total = sheared.reduce((sum, anchor) => sum + shearOf(anchor), 0);
   const checks = [
     steel &&
       check(
@@ -30,8 +34,8 @@ export const shearChecks = (anchors: readonly Anchor[], basis: DesignBasis): rea
         allowed(steel, "steel", "shear", basis),
         names([most]),
       ),
-    worst(edges.filter((row) => row.toward > 0).map((row) => edgeCheck(row, "toward", basis))),
-    worst(edges.filter((row) => row.along > 0).map((row) => edgeCheck(row, "along", basis))),
+    worst(edges.filter((row) => row.toward > NOISE * total).map((row) => edgeCheck(row, "toward", basis))),
+    worst(edges.filter((row) => row.along > NOISE * total).map((row) => edgeCheck(row, "along", basis))),
     worst(
       [...actingGroups(sheared, basis.barriers, toBase(criticalSpacing(basis.hef.value), "in")), [most]].map((group) =>
         pryoutCheck(group, basis),

@@ -11,12 +11,16 @@ import { pulloutStrength } from "./pull-out.ts";
 import { steelStrength } from "./steel.ts";
 import { computed, given } from "./terms.ts";
 
+/** A pull smaller than this share of the greatest is rounding. */
+const NOISE = 1e-9;
+
 /** The checks of 17.6, each at its worst anchor or group, and the breakout bodies. None where nothing pulls. */
 export const tensionChecks = (
   anchors: readonly Anchor[],
   basis: DesignBasis,
 ): { readonly checks: readonly Check[]; readonly regions: readonly Polygon[] } => {
-  const pulled = anchors.filter(({ tension }) => tension > 0);
+  const greatest = anchors.reduce((most, { tension }) => Math.max(most, tension), 0);
+  const pulled = anchors.filter(({ tension }) => tension > NOISE * greatest);
   if (pulled.length === 0) return { checks: [], regions: [] };
   const most = pulled.reduce((a, b) => (b.tension > a.tension ? b : a));
   const groups = actingGroups(pulled, basis.barriers, toBase(criticalSpacing(basis.hef.value), "in"));
