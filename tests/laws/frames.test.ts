@@ -12,6 +12,7 @@ import {
   toPlan,
   toPlateAxes,
   turnReaction,
+  twoPostSupports,
 } from "@floorworthy/engine/frames";
 import { isUnable, type Unable } from "@floorworthy/engine/quantities";
 import fc from "fast-check";
@@ -359,6 +360,14 @@ describe("load cases", () => {
     const free = able(loadCases({ ...rigid, top: "free-standing" }, duty));
     expect(free.some((c) => c.id.includes("tie-missing") || c.id.includes("full-rise"))).toBe(false);
     expect(free.some((c) => c.id === "car-work-door")).toBe(true);
+  });
+  test("as supports in the bay: both columns half a spacing from the middle, weights and names kept", () => {
+    const at = twoPostSupports(named("car-pick-up"), 3200);
+    expect(at.supports.map(({ id, x }) => [id, x])).toEqual([
+      ["left", -1600],
+      ["right", 1600],
+    ]);
+    expect(at.supports[1]!.reaction.My).toBe(-at.supports[0]!.reaction.My);
   });
   test("values are those of their own terms", () => {
     for (const { left, terms } of cases) expect(left.inwardMoment).toBe(terms.left.inwardMoment.value);

@@ -3,8 +3,14 @@ export { baseMomentByHeight, type HeightPoint, type MomentByHeight } from "./bas
 export { baseReactions } from "./base-reactions.ts";
 export { boundReactions, type SoftBound } from "./bound-reactions.ts";
 export type { ColumnFrame, LiftLoad, Stiffness, TopKind, WorkForce } from "./column-frame.ts";
+export { type FourPost, fourPostCases } from "./four-post.ts";
 export { type LiftDuty, type LoadCase, loadCases, type PadSet } from "./load-cases.ts";
+export { type MobileColumn, mobileColumnCases } from "./mobile-column.ts";
+export { type OnePost, onePostCases } from "./one-post.ts";
 export { admissibleCrosswise, type FourPads, type PadLoads, padLoads } from "./pad-sharing.ts";
+export { placeSupports, twoPostSupports } from "./place-supports.ts";
 export type { Reaction } from "./reaction.ts";
+export { type Scissor, scissorCases } from "./scissor.ts";
 export { type ColumnAction, strutForce } from "./strut-force.ts";
+export type { SupportCase, SupportLoad } from "./support-case.ts";
 export { type Side, toPlan, toPlateAxes, turnReaction } from "./to-plan.ts";
