@@ -1,0 +1,1 @@
+export { drawingToPdf, type PdfMeta } from "./drawing-to-pdf.ts";

@@ -1,0 +1,81 @@
+import type { PlacedBase } from "@floorworthy/assess";
+import { distance, nearestOnSegment, type Point } from "@floorworthy/engine/geometry";
+import type { Job } from "@floorworthy/job";
+import { printLength, type UnitSystem } from "../print/measure.ts";
+import { corners } from "./extents.ts";
+import { jointDistance, keepClearOutline, windowOf } from "./keep-clear.ts";
+import { nothing, type Part, together } from "./part.ts";
+
+interface Reach {
+  readonly from: Point;
+  readonly to: Point;
+  readonly distance: number;
+  readonly what: "joint" | "crack";
+}
+
+/** From the base's anchors (its corners when they are not known) to the nearest joint or crack. */
+export const nearestLine = (base: PlacedBase, { joints, cracks }: Job["floor"]): Reach | undefined => {
+  const places = base.anchors.length ? base.anchors.map((anchor) => anchor.at) : base.outline;
+  const lines = [
+    ...joints.map(({ from, to }) => ({ a: from, b: to, what: "joint" as const })),
+    ...cracks.flatMap(({ line }) => line.slice(1).map((b, i) => ({ a: line[i]!, b, what: "crack" as const }))),
+  ];
+  let best: Reach | undefined;
+  for (const from of places)
+    for (const { a, b, what } of lines) {
+      const to = nearestOnSegment(from, { a, b });
+      const d = distance(from, to);
+      if (!best || d < best.distance) best = { from, to, distance: d, what };
+    }
+  return best;
+};
+
+const reachPart = (base: PlacedBase, job: Job): Part => {
+  const reach = nearestLine(base, job.floor);
+  if (!reach || !(reach.distance > 1) || reach.distance > 2500) return nothing;
+  const words = `${printLength(reach.distance, job.units)} to ${reach.what}`;
+  const at = { x: (reach.from.x + reach.to.x) / 2, y: (reach.from.y + reach.to.y) / 2 };
+  return {
+    items: [
+      {
+        kind: "dimension",
+        tag: "distances",
+        axis: "aligned",
+        from: reach.from,
+        to: reach.to,
+        base: 0,
+        offsetPaper: 0,
+        words,
+        row: 0,
+        size: 2,
+      },
+    ],
+    wanted: [{ tag: "figures", words, lettering: "regular", at }],
+  };
+};
+
+const basePart = (base: PlacedBase, distanceToJoints: number, units: UnitSystem): Part => ({
+  items: [
+    {
+      kind: "polygon",
+      tag: "keep-clear",
+      points: keepClearOutline(base, distanceToJoints),
+      pen: "keep-clear",
+      hatch: "none",
+    },
+    { kind: "polygon", tag: "windows", points: corners(windowOf(base, units)), pen: "window", hatch: "none" },
+    { kind: "polygon", tag: "bases", points: base.outline, pen: "plate", hatch: "blank" },
+    ...base.anchors.map(({ at }) => ({ kind: "symbol", tag: "anchors", name: "anchor", at, size: 1.7 }) as const),
+    { kind: "symbol", tag: "centres", name: "centre", at: base.centre, size: 3 },
+  ],
+  wanted: [{ tag: "labels", words: `${base.side} column`, lettering: "bold", at: base.outline[0] ?? base.centre }],
+});
+
+export const basesPart = (bases: readonly PlacedBase[], job: Job): Part => {
+  const { distance: toJoints } = jointDistance(job.lift, job.units);
+  const [a, b] = [bases[0], bases[1]];
+  const line =
+    a && b ? [{ kind: "line", tag: "centres", from: a.centre, to: b.centre, pen: "centre-line" } as const] : [];
+  const made = together(bases.map((base) => together([basePart(base, toJoints, job.units), reachPart(base, job)])));
+  return { items: [...made.items, ...line], wanted: made.wanted };
+};

@@ -1,0 +1,49 @@
+import type { Assessment } from "@floorworthy/assess";
+import type { Polygon, Rect } from "@floorworthy/engine/geometry";
+import type { Dimension } from "../drawing/drawing.ts";
+import { boundsOf } from "../drawing/hatch.ts";
+import type { UnitSystem } from "../print/measure.ts";
+import { chain } from "./chain.ts";
+
+/**
+ * Setting out from two walls: the columns along the back and the left side, the pads along the front and the right side.
+ * The zero of the plan is the face of the left and of the back wall.
+ */
+export const settingOut = (
+  { layout }: Assessment,
+  outline: Polygon,
+  extents: Rect,
+  ratio: number,
+  units: UnitSystem,
+): readonly Dimension[] => {
+  const floor = boundsOf(outline);
+  const of = { ratio, units } as const;
+  const centres = layout.bases.map((base) => base.centre);
+  const pads = layout.zones
+    .filter((zone) => zone.state === "proposed" && zone.kind !== "slab")
+    .map((zone) => boundsOf(zone.outline));
+  const top = { ...of, axis: "x", base: extents.y0, side: -1 } as const;
+  const left = { ...of, axis: "y", base: extents.x0, side: -1 } as const;
+  const columnsX = chain({
+    ...top,
+    offsetPaper: 4,
+    stops: centres.length ? [0, ...centres.map((c) => c.x), floor.x1] : [],
+  });
+  const columnsY = chain({
+    ...left,
+    offsetPaper: 4,
+    stops: centres.length ? [0, ...centres.slice(0, 1).map((c) => c.y), floor.y1] : [],
+  });
+  const skew = centres.slice(1).some((c) => Math.abs(c.y - centres[0]!.y) > 3);
+  const rightStops = [...(skew ? centres.slice(1).map((c) => c.y) : []), ...pads.flatMap((p) => [p.y0, p.y1])];
+  const right = { ...of, axis: "y", base: extents.x1, side: 1, offsetPaper: 4.5 } as const;
+  const bottom = { ...of, axis: "x", base: extents.y1, side: 1, offsetPaper: 4.5 } as const;
+  return [
+    ...columnsX.items,
+    ...chain({ ...top, offsetPaper: columnsX.reach + 1.6, stops: [floor.x0, floor.x1] }).items,
+    ...columnsY.items,
+    ...chain({ ...left, offsetPaper: columnsY.reach + 1.6, stops: [floor.y0, floor.y1] }).items,
+    ...(pads.length ? chain({ ...bottom, stops: [0, ...pads.flatMap((p) => [p.x0, p.x1])] }).items : []),
+    ...(rightStops.length ? chain({ ...right, stops: [0, ...rightStops] }).items : []),
+  ];
+};

@@ -1,0 +1,3 @@
+export { type PlanOptions, planDrawing } from "./plan-drawing.ts";
+export { planGround } from "./plan-ground.ts";
+export { type Scale, scales, scaleToFit } from "./scales.ts";

@@ -1,0 +1,111 @@
+import type { Assessment } from "@floorworthy/assess";
+import type { Point, Polygon, Rect, Segment } from "@floorworthy/engine/geometry";
+import type { Job, Wall } from "@floorworthy/job";
+import type { Ground, Words } from "../drawing/drawing.ts";
+import { boundsOf } from "../drawing/hatch.ts";
+import { marksOf } from "../drawing/marks.ts";
+import { placeLabels } from "../drawing/place-labels.ts";
+import { boxOfText } from "../drawing/text-width.ts";
+import { basesPart } from "./bases.ts";
+import { settingOut } from "./dimensions.ts";
+import { floorOutline, planExtents } from "./extents.ts";
+import { cracksPart, jointsPart, pipesPart } from "./lines.ts";
+import { together } from "./part.ts";
+import { readingsPart } from "./readings.ts";
+import { type Scale, scaleToFit } from "./scales.ts";
+import { wallsPart } from "./walls.ts";
+import { zonesPart } from "./zones.ts";
+
+/** Paper kept around the plan for its dimensions, mm. */
+export const planMargins = { left: 16, right: 13, top: 16, bottom: 13 } as const;
+
+const LETTERS = 2.1;
+
+/** Names of straight walls, written along their inner faces. */
+const wallName = ({ name, from, to }: Wall, middle: Point): Words | undefined => {
+  const flat = Math.abs(to.y - from.y) < 1;
+  if (name === "" || (!flat && Math.abs(to.x - from.x) >= 1)) return undefined;
+  const at = { x: from.x + (to.x - from.x) * (flat ? 0.5 : 0.5), y: from.y + (to.y - from.y) * 0.5 };
+  const inward = flat ? Math.sign(middle.y - from.y) : Math.sign(middle.x - from.x);
+  const nudge = flat ? { x: 0, y: inward > 0 ? 2.6 : -1.1 } : { x: inward > 0 ? 2.6 : -1.1, y: 0 };
+  return {
+    kind: "text",
+    tag: "walls",
+    at,
+    nudge,
+    words: name.toUpperCase(),
+    size: 1.9,
+    align: "middle",
+    lettering: "regular",
+    reads: flat ? "across" : "upward",
+  };
+};
+
+const linesOf = (marks: ReturnType<typeof marksOf>): readonly Segment[] =>
+  marks.flatMap((mark) =>
+    mark.kind === "path" && mark.pen && mark.tag !== "hatch" && mark.tag !== "clearing" && mark.points.length < 60
+      ? mark.points.slice(1).map((b, i) => ({ a: mark.points[i]!, b }))
+      : [],
+  );
+
+const bands = (outline: Polygon): Point => {
+  const { x0, y0, x1, y1 } = boundsOf(outline);
+  return { x: (x0 + x1) / 2, y: (y0 + y1) / 2 };
+};
+
+/**
+ * The bay from above, to the largest standard scale that fits the given part of the paper, with its dimensions and labels.
+ * Undefined when neither the floor nor the lift has a place yet.
+ */
+export const planGround = (job: Job, assessment: Assessment, zone: Rect, wantedScale?: Scale): Ground | undefined => {
+  const floor = floorOutline(job, assessment);
+  if (!floor) return undefined;
+  const { outline } = floor;
+  const { layout } = assessment;
+  const extents = planExtents(job, assessment, outline);
+  const [width, height] = [extents.x1 - extents.x0, extents.y1 - extents.y0];
+  const m = planMargins;
+  const free = { width: zone.x1 - zone.x0 - m.left - m.right, height: zone.y1 - zone.y0 - m.top - m.bottom };
+  const scale = wantedScale ?? scaleToFit(width, height, free, job.units);
+  const k = 1 / scale.ratio;
+  const origin = {
+    x: zone.x0 + m.left + (free.width - width * k) / 2 - extents.x0 * k,
+    y: zone.y0 + m.top + (free.height - height * k) / 2 - extents.y0 * k,
+  };
+  const parts = together([
+    zonesPart(layout.zones, job.units),
+    pipesPart(job.floor.pipes, job.units),
+    jointsPart(job.floor.joints),
+    cracksPart(job.floor.cracks, job.units),
+    wallsPart(job.bay, outline, job.units),
+    basesPart(layout.bases, job),
+    readingsPart(job, layout.bases),
+  ]);
+  const pen = floor.known === "known" ? "edge" : "planned";
+  const slab = { kind: "polygon", tag: "slab", points: outline, pen, hatch: "none" } as const;
+  const dimensions = settingOut(assessment, outline, extents, scale.ratio, job.units);
+  const names = job.bay.walls.flatMap((wall) => wallName(wall, bands(outline)) ?? []);
+  const drawn = [slab, ...parts.items, ...dimensions, ...names];
+  const marks = marksOf(drawn, { k, s: 1, origin });
+  const toPaper = (p: Point): Point => ({ x: p.x * k + origin.x, y: p.y * k + origin.y });
+  const labels = placeLabels(
+    parts.wanted.map((w) => ({ ...w, size: LETTERS, target: toPaper(w.at) })),
+    {
+      boxes: [
+        ...marks.flatMap((mark) => (mark.kind === "text" ? [boxOfText(mark)] : [])),
+        ...layout.bases.map((base) => boundsOf(base.outline.map(toPaper))),
+      ],
+      lines: linesOf(marks),
+      within: zone,
+    },
+  );
+  return {
+    kind: "ground",
+    tag: "plan",
+    name: "plan",
+    scale: scale.ratio,
+    written: scale.written,
+    origin,
+    items: [...drawn, ...labels],
+  };
+};

@@ -1,0 +1,28 @@
+import type { PlacedBase } from "@floorworthy/assess";
+import type { Point } from "@floorworthy/engine/geometry";
+import type { Job, ThicknessReading } from "@floorworthy/job";
+import { printLength } from "../print/measure.ts";
+import type { Part } from "./part.ts";
+
+/** A reading that was only said to be near a base is drawn at a corner of that base, one corner after the other. */
+const placeOf = (reading: ThicknessReading, bases: readonly PlacedBase[], turn: number): Point | undefined => {
+  if (reading.at) return reading.at;
+  const outline = bases.find((base) => base.side === reading.near)?.outline;
+  return outline?.length ? outline[turn % outline.length] : undefined;
+};
+
+export const readingsPart = ({ floor, units }: Job, bases: readonly PlacedBase[]): Part => {
+  const drawn = floor.readings.flatMap((reading, i) => {
+    const at = placeOf(reading, bases, i);
+    return at ? [{ reading, at }] : [];
+  });
+  return {
+    items: drawn.map(({ at }) => ({ kind: "symbol", tag: "readings", name: "reading", at, size: 1.6 })),
+    wanted: drawn.map(({ reading, at }) => ({
+      tag: "labels",
+      words: `${reading.thickness.known ? `${reading.end === "still-concrete" ? "over " : ""}${printLength(reading.thickness.value, units)}` : "no figure"} ${reading.method}${reading.end === "dropped" ? ", bit dropped" : ""}`,
+      lettering: "regular",
+      at,
+    })),
+  };
+};

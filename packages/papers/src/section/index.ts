@@ -1,0 +1,2 @@
+export { padSection } from "./pad-section.ts";
+export { sectionGround } from "./section-ground.ts";

@@ -1,0 +1,265 @@
+import type { Assessment } from "@floorworthy/assess";
+import type { Rect } from "@floorworthy/engine/geometry";
+import { isUnable, type Unable, unable } from "@floorworthy/engine/quantities";
+import type { Job } from "@floorworthy/job";
+import type { Drawing, Item, Words } from "../drawing/drawing.ts";
+import { wrapText } from "../drawing/wrap-text.ts";
+import { describePlan } from "../plan/describe-plan.ts";
+import { corners } from "../plan/extents.ts";
+import { planGround } from "../plan/plan-ground.ts";
+import { describeSection } from "../section/pad-section.ts";
+import { sectionGround } from "../section/section-ground.ts";
+import type { Note } from "./note.ts";
+import {
+  cautionNote,
+  curingNote,
+  datesNote,
+  keepOutNote,
+  mixNote,
+  pourDayNote,
+  quantityNote,
+  steelNote,
+  toleranceNote,
+} from "./pour-notes.ts";
+import { type SheetMode, sheetMode } from "./refusal.ts";
+import { scaleBar } from "./scale-bar.ts";
+import { setNotes } from "./set-notes.ts";
+import {
+  anchorsNote,
+  beforeDrillingNote,
+  conditionsNote,
+  foundNote,
+  nothingToPourNote,
+  pageNote,
+} from "./standing-notes.ts";
+import { type Cell, titleBlock } from "./title-block.ts";
+
+export type Paper = "letter" | "a4";
+
+export interface ContractorOptions {
+  /** the day the sheet is drawn, YYYY-MM-DD */
+  readonly date: string;
+  readonly paper: Paper;
+}
+
+/** Both lie on their long side, mm. */
+const sizes = { letter: { width: 279.4, height: 215.9 }, a4: { width: 297, height: 210 } } as const;
+
+const MARGIN = 8;
+const HEAD = 13;
+const FOOT = 25;
+
+/** Said on every sheet. */
+export const standing =
+  "This sheet compares the floor with the maker's stated requirements and gives advice. It is not an engineer's design or approval. Local codes and licensed practice come first.";
+
+const text = (tag: string, x: number, y: number, words: string, size: number, rest: Partial<Words> = {}): Words => ({
+  kind: "text",
+  tag,
+  at: { x, y },
+  words,
+  size,
+  align: "start",
+  lettering: "regular",
+  reads: "across",
+  ...rest,
+});
+
+const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly Note[] =>
+  mode === "pour"
+    ? [
+        quantityNote(job, assessment),
+        mixNote(job),
+        steelNote(job),
+        keepOutNote(job),
+        toleranceNote(job),
+        pourDayNote(),
+        curingNote(job),
+        datesNote(job),
+        cautionNote(assessment, mode),
+      ]
+    : [
+        nothingToPourNote(assessment),
+        conditionsNote(assessment),
+        pageNote(assessment),
+        foundNote(job),
+        anchorsNote(job),
+        beforeDrillingNote(job),
+        datesNote(job),
+        cautionNote({ ...assessment, conditions: [] }, mode),
+      ];
+
+const titles: Readonly<Record<SheetMode, string>> = {
+  pour: "Concrete to pour for a vehicle lift",
+  standing: "Floor for a vehicle lift: no concrete is to be poured",
+};
+
+const head = (mode: SheetMode, assessment: Assessment, box: Rect): readonly Item[] => {
+  const lines = wrapText(assessment.sentence, 2.4, "regular", box.x1 - box.x0 - 4).slice(0, 2);
+  return [
+    text("note-head-heading", box.x0 + 2, box.y0 + 5.2, titles[mode], 4.2, { lettering: "bold" }),
+    text(
+      "note-head-scale",
+      box.x1 - 2,
+      box.y0 + 4.6,
+      "To scale when printed at 100 %. Figures come before scaling.",
+      2.1,
+      { align: "end" },
+    ),
+    ...lines.map((line, i) => text("note-head", box.x0 + 2, box.y0 + 8.7 + i * 2.9, line, 2.4)),
+    { kind: "line", tag: "frame", from: { x: box.x0, y: box.y1 }, to: { x: box.x1, y: box.y1 }, pen: "frame" },
+  ];
+};
+
+const cells = (
+  job: Job,
+  date: string,
+  plan: string,
+  section: string,
+): readonly { share: number; cells: readonly Cell[] }[] => {
+  const given = (words: string | undefined) => (words ? [words] : []);
+  const blank = (caption: string): Cell => ({ caption, words: [] });
+  return [
+    { share: 62, cells: [{ caption: "Job", words: [job.title, ...given(job.customer), ...given(job.place)] }] },
+    {
+      share: 46,
+      cells: [{ caption: "Lift, from its maker's page", words: [job.lift.name, ...given(job.lift.edition)] }],
+    },
+    { share: 38, cells: [blank("Concrete contractor"), blank("Poured on")] },
+    { share: 34, cells: [blank("Ticket no."), blank("Strength shown by")] },
+    { share: 38, cells: [blank("Checked on site by"), blank("Date")] },
+    {
+      share: 45,
+      cells: [
+        { caption: "Scales", words: [`Plan ${plan}${section ? `; section ${section}` : ""}`] },
+        { caption: "Drawn", words: [`${date}, sheet 1 of 1`] },
+      ],
+    },
+  ];
+};
+
+/** Widths of plan and notes tried in turn: a wide plan first, then more room for words. */
+const layouts = [
+  { plan: 0.56, columns: 2, readable: 2.15 },
+  { plan: 0.44, columns: 3, readable: 0 },
+] as const;
+
+const caption = (x: number, y: number, words: string): Words =>
+  text("captions", x, y, words, 2.3, { lettering: "bold" });
+
+interface Body {
+  readonly items: readonly Item[];
+  readonly size: number;
+  readonly plan: string;
+  readonly section: string;
+}
+
+const legend = (mode: SheetMode): string =>
+  `Dotted: no joint, tube or drain inside. Dashed box: ${mode === "pour" ? "no steel inside" : "drilling area"}. Dash-dot: saw cut.${mode === "pour" ? " Stones: new concrete." : " Triangle: thickness reading."}`;
+
+const body = (
+  mode: SheetMode,
+  job: Job,
+  assessment: Assessment,
+  box: Rect,
+  layout: (typeof layouts)[number],
+): Body | undefined => {
+  const split = box.x0 + (box.x1 - box.x0) * layout.plan;
+  const planZone = { x0: box.x0 + 1, y0: box.y0 + 4.5, x1: split - 1, y1: box.y1 - 5 };
+  const plan = planGround(job, assessment, planZone);
+  if (!plan) return undefined;
+  const tall = 50;
+  const sectionZone = { x0: split + 1, y0: box.y0 + 4.5, x1: box.x1 - 1, y1: box.y0 + tall - 1 };
+  const section = sectionGround(job, assessment, sectionZone);
+  const top = section ? box.y0 + tall : box.y0;
+  const gap = 3;
+  const width = (box.x1 - split - gap * (layout.columns + 1)) / layout.columns;
+  const columns = Array.from({ length: layout.columns }, (_, i) => {
+    const x0 = split + gap + i * (width + gap);
+    return { x0, x1: x0 + width, y0: top + 1.5, y1: box.y1 - 1.5 };
+  });
+  const notes = setNotes(notesOf(mode, job, assessment), columns);
+  if (!notes) return undefined;
+  const line = (x0: number, y0: number, x1: number, y1: number): Item => ({
+    kind: "line",
+    tag: "frame",
+    from: { x: x0, y: y0 },
+    to: { x: x1, y: y1 },
+    pen: "rule",
+  });
+  return {
+    size: notes.size,
+    plan: plan.written,
+    section: section?.written ?? "",
+    items: [
+      plan,
+      caption(
+        box.x0 + 2,
+        box.y0 + 3.6,
+        `Plan, ${plan.written}. Dimensions ${job.units === "si" ? "in mm " : ""}from the left and the back wall`,
+      ),
+      ...scaleBar({ x: box.x0 + 2, y: box.y1 - 2.2 }, plan.scale, job.units),
+      ...wrapText(legend(mode), 1.9, "regular", split - box.x0 - 44).map((words, i) =>
+        text("captions", box.x0 + 42, box.y1 - 3.6 + i * 2.3, words, 1.9),
+      ),
+      line(split, box.y0, split, box.y1),
+      ...notes.items,
+      ...(section
+        ? [
+            section,
+            caption(
+              split + 2,
+              box.y0 + 3.6,
+              `Section through ${assessment.layout.zones.length ? "the concrete under a column" : "the slab under a column"}, ${section.written}`,
+            ),
+            line(split, top, box.x1, top),
+          ]
+        : []),
+    ],
+  };
+};
+
+/**
+ * The sheet for the concrete contractor: exactly one page, to a standard scale, readable in black and white. Unable with
+ * the reason where a stop, a refusal or a missing fact forbids it.
+ */
+export const contractorSheet = (
+  job: Job,
+  assessment: Assessment,
+  { date, paper }: ContractorOptions,
+): readonly Drawing[] | Unable => {
+  const mode = sheetMode(job, assessment);
+  if (isUnable(mode)) return mode;
+  const { width, height } = sizes[paper];
+  const frame = { x0: MARGIN, y0: MARGIN, x1: width - MARGIN, y1: height - MARGIN };
+  const box = { ...frame, y0: frame.y0 + HEAD, y1: frame.y1 - FOOT };
+  const made = layouts.flatMap((layout) => body(mode, job, assessment, box, layout) ?? []);
+  const chosen = made.find((b, i) => b.size >= (layouts[i]?.readable ?? 0)) ?? made.at(-1);
+  if (!chosen) {
+    return unable(
+      "contractor's sheet",
+      "Neither the floor nor the lift has a place yet, or there is too much to say for one readable page.",
+    );
+  }
+  const strip = 5.5;
+  const bottom = { x0: frame.x0, x1: frame.x1, y0: box.y1, y1: frame.y1 - strip };
+  return [
+    {
+      title: `${titles[mode]}: ${job.title}`,
+      description: `${describePlan(job, assessment)} ${describeSection(job, assessment)}`,
+      width,
+      height,
+      items: [
+        { kind: "polygon", tag: "frame", points: corners(frame), pen: "frame", hatch: "none" },
+        ...head(mode, assessment, { ...frame, y1: frame.y0 + HEAD }),
+        ...chosen.items,
+        { kind: "line", tag: "frame", from: { x: frame.x0, y: box.y1 }, to: { x: frame.x1, y: box.y1 }, pen: "frame" },
+        ...titleBlock(bottom, cells(job, date, chosen.plan, chosen.section)),
+        text("note-standing", (frame.x0 + frame.x1) / 2, frame.y1 - 1.8, standing, 2.25, {
+          align: "middle",
+          lettering: "bold",
+        }),
+      ],
+    },
+  ];
+};

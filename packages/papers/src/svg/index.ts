@@ -1,0 +1,1 @@
+export { drawingToSvg } from "./drawing-to-svg.ts";
