@@ -137,4 +137,3 @@ export interface Pipe {
   /** to be kept clear of drilling to either side, mm */
   readonly clear: Quantity;
 }
-

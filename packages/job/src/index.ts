@@ -1,4 +1,6 @@
 export * from "./fact.ts";
 export * from "./floor.ts";
+export { type Issue, type IssueCode, issueCatalogue, printIssue } from "./issues/index.ts";
 export * from "./job.ts";
 export * from "./lift.ts";
+export { type JobReading, type LiftReading, type ReadOptions, readJob, readLift } from "./reading/index.ts";

@@ -89,7 +89,11 @@ export interface Pour {
   readonly cement: Choice<"I" | "II" | "III" | "blended">;
   readonly fibre: Quantity;
   /** daily story of the concrete's or the air's temperature after the pour */
-  readonly temperatures: readonly { readonly fromDay: number; readonly toDay: number | undefined; readonly mean: Quantity }[];
+  readonly temperatures: readonly {
+    readonly fromDay: number;
+    readonly toDay: number | undefined;
+    readonly mean: Quantity;
+  }[];
   readonly waste: Quantity;
 }
 

@@ -1,0 +1,43 @@
+import { type Dimension, dimensionWords, readQuantity } from "@floorworthy/engine/quantities";
+import { isScalar, type Node } from "yaml";
+import { type Place, report } from "../reading/place.ts";
+import type { Sign } from "./field.ts";
+import { scalarText } from "./scalar-text.ts";
+
+/** One written number with its unit, in base units; undefined after reporting what is wrong with it. */
+export const readWritten = (
+  node: Node,
+  place: Place,
+  dimension: Dimension,
+  sign: Sign,
+): { readonly value: number; readonly written: string } | undefined => {
+  const { name, example } = dimensionWords[dimension];
+  const text = scalarText(node, place, name, `Write a value such as ${example}, or unknown.`);
+  if (text === undefined) return undefined;
+  const read = readQuantity(
+    isScalar(node) && typeof node.value === "number" ? String(node.source ?? node.value) : text,
+    dimension,
+  );
+  if (!read.ok) {
+    report(place, node, read.problem, read);
+    return undefined;
+  }
+  const { value, written } = read;
+  if (sign !== "any" && value < 0) {
+    report(place, node, "negative", {
+      got: written,
+      message: `"${written}" is negative.`,
+      hint: `Write ${name} of zero or more.`,
+    });
+    return undefined;
+  }
+  if (sign === "positive" && value === 0) {
+    report(place, node, "not-positive", {
+      got: written,
+      message: `"${written}" is zero.`,
+      hint: `Write ${name} above zero, or unknown.`,
+    });
+    return undefined;
+  }
+  return { value, written };
+};

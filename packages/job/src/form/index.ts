@@ -1,0 +1,1 @@
+export { type JobFile, jobFields, liftSheetFields } from "./job-form.ts";

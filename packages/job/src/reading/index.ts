@@ -1,0 +1,2 @@
+export { NEWEST } from "./migrate.ts";
+export { type JobReading, type LiftReading, type ReadOptions, readJob, readLift } from "./read-job.ts";
