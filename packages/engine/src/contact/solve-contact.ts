@@ -8,18 +8,19 @@
  * Method and convergence: rigid-equilibrium.ts. No-tension bases without anchors are the same problem [teng].
  */
 import type { Reaction } from "../frames/index.ts";
-import { type Point, type Polygon, pointInPolygon, polygonArea, polygonMoments } from "../geometry/index.ts";
+import { type Point, type Polygon, polygonArea, polygonMoments } from "../geometry/index.ts";
 import { isUnable, type Unable, unable } from "../quantities/index.ts";
 import type { BasePlate, ContactResult, PlateMovement } from "./base-plate.ts";
 import { positivePieces } from "./contact-zone.ts";
 import { depthInHull } from "./convex-hull.ts";
+import { plateFault } from "./plate-fault.ts";
 import { type PullSpring, type Rest, rigidEquilibrium, springPull, type Vector3 } from "./rigid-equilibrium.ts";
 
 const PLACE = "base plate";
 
 /** @returns pulls, pressure field, contact zone and movement; Unable where the plate overturns or cannot be computed */
 export const solveContact = (plate: BasePlate, reaction: Reaction): ContactResult | Unable => {
-  const wrong = fault(plate, reaction);
+  const wrong = plateFault(plate, reaction);
   if (wrong !== undefined) return unable(PLACE, wrong);
   const scale = scales(plate, reaction);
   const { outline, load } = scale;
@@ -111,20 +112,6 @@ const report = (plate: BasePlate, scale: Scale, springs: readonly PullSpring[], 
     residual: { P: imbalance[0], My: imbalance[1], Mx: imbalance[2] },
     iterations,
   };
-};
-
-const fault = ({ outline, anchors, bedding }: BasePlate, reaction: Reaction): string | undefined => {
-  const numbers = [bedding, reaction.P, reaction.Mx, reaction.My, ...outline.flatMap((p) => [p.x, p.y])];
-  numbers.push(...anchors.flatMap((a) => [a.x, a.y, a.stiffness, a.preload]));
-  if (!numbers.every(Number.isFinite)) return "A coordinate, stiffness or load is not a number.";
-  if (!(polygonMoments(outline).area > 0)) return "The outline of the plate has no area.";
-  if (!(bedding > 0)) return "The bedding must be stiffer than nothing.";
-  for (const a of anchors) {
-    if (!(a.stiffness > 0)) return `Anchor ${a.id} has no stiffness.`;
-    if (a.preload < 0) return `Anchor ${a.id} is preloaded in compression.`;
-    if (pointInPolygon(a, outline) === "outside") return `Anchor ${a.id} stands outside the plate.`;
-  }
-  return undefined;
 };
 
 /** Settlement of a point of the plate, mm, downward positive. */
