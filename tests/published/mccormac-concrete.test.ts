@@ -54,6 +54,8 @@ describe("Example 12.2: 9 × 9 ft footing, 16-in column, PD 200, PL 160 k, f'c 3
       ((40 * 19.5) / 600 + 2) * Math.sqrt(3000) * 600 * 19.5,
       1e-12,
     ));
+  test("2 + 4/β governs under a long column, from memory", () =>
+    near(twoWayShear(3000, { bo: 100, d: 19.5, beta: 4, alphaS: 40 }), 3 * Math.sqrt(3000) * 100 * 19.5, 1e-12));
   test("Vu1 121.62 k with the printed 2.208 ft", () => near(9 * 2.208 * 6.12, 121.62, 4.12e-5));
   test("one-way: d 13.71 in", () => near(121_620 / (phi.shear * oneWayShear(3000, 108, 1)), 13.71, 0.000365));
   test("Mu 404 ft-k with the printed 3.83 ft", () => near((9 * 3.83 ** 2 * 6.12) / 2, 404, 0.00124));
