@@ -12,13 +12,18 @@ const growth = 0.6;
 
 /**
  * Break points between the break lines: span length follows the smallest of `largest` and, over all details, size plus
- * growth times distance. Every stretch between two lines gets the whole number of spans that this asks for.
+ * growth times distance, all divided by the fineness, but never falls below `smallest`. Every stretch between two lines
+ * gets the whole number of spans that this asks for.
  */
-export const gradedBreaks = (lines: readonly BreakLine[], details: readonly Detail[], largest: number): number[] => {
+export const gradedBreaks = (
+  lines: readonly BreakLine[],
+  details: readonly Detail[],
+  { largest, smallest, fineness }: { largest: number; smallest: number; fineness: number },
+): number[] => {
   const sizeAt = (x: number): number => {
     let size = largest;
     for (const d of details) size = Math.min(size, d.size + growth * Math.max(0, d.from - x, x - d.to));
-    return size;
+    return Math.max(size / fineness, smallest);
   };
   const breaks = [lines[0]!.at];
   for (let i = 1; i < lines.length; i++) breaks.push(...divide(lines[i - 1]!.at, lines[i]!.at, sizeAt));

@@ -24,6 +24,8 @@ export interface Grid {
 const farSpan = 1.2;
 const padEdgeSpan = 0.18;
 const spansAcrossFocus = 8;
+/** Shorter spans than this, over l, lose more to rounding than they gain: the matrix spreads as (l / span)⁴. */
+const shortestSpan = 1 / 200;
 
 export const floorGrid = (floor: Floor, options: FloorOptions): Grid => {
   const fineness = options.fineness ?? 1;
@@ -47,12 +49,14 @@ const floorAxis = (floor: Floor, axis: "x" | "y", focus: Rect[], fineness: numbe
   const l = shortestLength(floor);
   const details: Detail[] = focus.map((rect) => {
     const [from, to] = axis === "x" ? [rect.x0, rect.x1] : [rect.y0, rect.y1];
-    return { from, to, size: Math.min((to - from) / spansAcrossFocus, l / 2) / fineness };
+    return { from, to, size: Math.min((to - from) / spansAcrossFocus, l / 2) };
   });
-  for (const { rect } of floor.zones)
-    for (const at of axis === "x" ? [rect.x0, rect.x1] : [rect.y0, rect.y1])
-      details.push({ from: at, to: at, size: (padEdgeSpan * l) / fineness });
-  return splineAxis(gradedBreaks(lines, details, (farSpan * l) / fineness), lines);
+  for (const { at, multiplicity } of lines)
+    if (multiplicity === 2) details.push({ from: at, to: at, size: padEdgeSpan * l });
+  return splineAxis(
+    gradedBreaks(lines, details, { largest: farSpan * l, smallest: shortestSpan * l, fineness }),
+    lines,
+  );
 };
 
 /** l of the thinnest part; a plate without bed is measured by its own size. */

@@ -1,7 +1,7 @@
 /**
  * Springs across a broken line:  ½ ∫ shear [w]² + rotation [w,n]²  along the line, [·] = the jump across it.
  *
- * Outside the ends of a joint the line is sewn together with springs a hundred thousand times stiffer than the cells
+ * Outside the ends of a joint the line is sewn together with springs ten thousand times stiffer than the cells
  * beside it, so a joint over part of the length needs no special grid. A part-length hinge is sewn in shear only.
  */
 import { type BandMatrix, bandIndex } from "../numerics/index.ts";
@@ -12,7 +12,7 @@ import type { Grid } from "./grid.ts";
 import { flexuralRigidity } from "./relative-stiffness.ts";
 import type { SpanIntegrals } from "./span-integrals.ts";
 
-const sewing = 1e5;
+const sewing = 1e4;
 
 export const addJointSprings = (
   matrix: BandMatrix,
