@@ -1,2 +1,1 @@
-export { type Edit, editText, type Path } from "./edit-text.ts";
-export { type Written, writtenFacts } from "./written-facts.ts";
+export { setFact } from "./set-fact.ts";

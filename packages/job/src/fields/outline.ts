@@ -30,16 +30,16 @@ const open = (points: readonly Point[]): readonly Point[] => {
 
 const checked = (corners: readonly Point[], node: Node, place: Place): Polygon | undefined => {
   const points = open(corners);
-  if (Math.abs(signedArea(points)) < 1) {
-    report(place, node, "flat-outline", {
-      message: "The outline encloses no area.",
+  if (crossesItself(points)) {
+    report(place, node, "crossing-outline", {
+      message: "The outline crosses or touches itself.",
       hint: "Write its corners in order, going round.",
     });
     return undefined;
   }
-  if (crossesItself(points)) {
-    report(place, node, "crossing-outline", {
-      message: "The outline crosses or touches itself.",
+  if (Math.abs(signedArea(points)) < 1) {
+    report(place, node, "flat-outline", {
+      message: "The outline encloses no area.",
       hint: "Write its corners in order, going round.",
     });
     return undefined;

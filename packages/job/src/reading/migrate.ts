@@ -1,4 +1,4 @@
-import { isScalar, isSeq, type Node, type Pair, type Scalar, YAMLMap } from "yaml";
+import { isScalar, isSeq, type Node, Pair, Scalar, YAMLMap } from "yaml";
 import { at, type Place, report, warn } from "./place.ts";
 
 /** One step from a format version to the next, made on the tree so that every value keeps its line. */
@@ -30,8 +30,7 @@ const fromDraft = (root: YAMLMap): void => {
   if (!columns || !isSeq(columns.value) || columns.value.items.length !== 2) return;
   const [left, right] = columns.value.items;
   const named = new YAMLMap();
-  named.set("left", left);
-  named.set("right", right);
+  named.items.push(new Pair(new Scalar("left"), left), new Pair(new Scalar("right"), right));
   named.range = columns.value.range ?? null;
   columns.value = named as unknown as Node;
 };

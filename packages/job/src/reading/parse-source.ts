@@ -28,7 +28,7 @@ export const yamlOptions = {
   uniqueKeys: false,
   merge: false,
   prettyErrors: false,
-  logLevel: "silent",
+  logLevel: "error",
 } as const;
 
 /** Brackets and dashes that open more levels than any job has; counted before parsing, so that no text can exhaust the parser. */

@@ -1,0 +1,1 @@
+export { type Written, writtenFacts } from "./written-facts.ts";
