@@ -1,15 +1,31 @@
-import { incompleteGamma } from "./incomplete-gamma.ts";
-
 /** Density of the standard normal distribution. */
 export const normalDensity = (z: number): number => Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
 
 /**
  * Probability that a standard normal value is at most z; accurate in the far lower tail too (Φ(-30) is not 0).
- * Φ(z) = ½ Q(½, z²/2) for z < 0: Abramowitz & Stegun 26.4.19 [abramowitz-stegun].
+ * Power series of Abramowitz & Stegun 26.2.11 within ±3, Laplace's continued fraction 26.2.14 beyond
+ * [abramowitz-stegun].
  */
 export const normalCdf = (z: number): number => {
-  const tail = 0.5 * incompleteGamma(0.5, 0.5 * z * z).upper;
-  return z < 0 ? tail : 1 - tail;
+  const x = Math.abs(z);
+  if (x < 3) return 0.5 + Math.sign(z) * centralPart(x);
+  return z < 0 ? upperTail(x) : 1 - upperTail(x);
+};
+
+const centralPart = (x: number): number => {
+  let term = x;
+  let sum = x;
+  for (let k = 3; term > sum * 1e-17; k += 2) {
+    term *= (x * x) / k;
+    sum += term;
+  }
+  return normalDensity(x) * sum;
+};
+
+const upperTail = (x: number): number => {
+  let fraction = x;
+  for (let k = 45; k >= 1; k--) fraction = x + k / fraction;
+  return normalDensity(x) / fraction;
 };
 
 /**
