@@ -369,7 +369,7 @@ function reading(near: "left" | "right" | "middle", inches: number) {
     thickness: known(inch(inches)),
     method: "drill",
     end: "through",
-    under: choice("gravel"),
+    under: choice("gravel" as const),
     place: "slab",
     note: undefined,
   } as const;

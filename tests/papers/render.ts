@@ -21,3 +21,24 @@ for (const [name, job, assessment, paper] of [
   writeFileSync(`${dir}/${name}-plan.svg`, drawingToSvg(planDrawing(job, assessment)));
   writeFileSync(`${dir}/${name}-section.svg`, drawingToSvg(padSection(job, assessment)));
 }
+
+const { readJob } = await import("@floorworthy/job");
+const { assess } = await import("@floorworthy/assess");
+const { readdirSync, readFileSync } = await import("node:fs");
+for (const file of readdirSync("examples").filter((f) => f.endsWith(".yaml"))) {
+  const reading = readJob(readFileSync(`examples/${file}`, "utf8"), {
+    readText: (path: string) => readFileSync(`examples/${path}`, "utf8"),
+  } as never);
+  if (!reading.ok) {
+    console.log(file, reading.issues.slice(0, 3));
+    continue;
+  }
+  const assessment = assess(reading.job);
+  const sheet = contractorSheet(reading.job, assessment, { date: "2026-05-05", paper: "letter" });
+  console.log(file, assessment.outcome, isUnable(sheet) ? sheet.reason : "sheet");
+  if (isUnable(sheet)) {
+    writeFileSync(`${dir}/ex-${file}-plan.svg`, drawingToSvg(planDrawing(reading.job, assessment)));
+    continue;
+  }
+  writeFileSync(`${dir}/ex-${file}.pdf`, await drawingToPdf(sheet, { title: file, date: "2026-05-05" }));
+}

@@ -84,6 +84,8 @@ export interface Dimension extends Tagged {
   readonly words: string;
   /** rows by which narrow figures step away from the line */
   readonly row: number;
+  /** `across`: the figure of a y dimension stands level, beyond the line */
+  readonly figure?: "along" | "across";
   readonly size: number;
 }
 

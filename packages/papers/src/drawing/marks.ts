@@ -142,16 +142,18 @@ const ofDimension = (item: Dimension, place: Placing): Mark[] => {
   const level = (across ? base.y : base.x) + item.offsetPaper * s;
   const a = across ? { x: from.x, y: level } : { x: level, y: from.y };
   const b = across ? { x: to.x, y: level } : { x: level, y: to.y };
-  const text: TextMark = {
-    kind: "text",
-    tag: "figures",
-    words,
-    size: size * s,
-    align: "middle",
-    lettering: "regular",
-    at: across ? { x: (a.x + b.x) / 2, y: level - away } : { x: level - away, y: (a.y + b.y) / 2 },
-    reads: across ? "across" : "upward",
-  };
+  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const figure: Pick<TextMark, "at" | "reads" | "align"> =
+    item.figure === "across" && !across
+      ? {
+          at: { x: level + Math.sign(item.offsetPaper) * 1.1 * s, y: middle.y + 0.3 * size * s },
+          reads: "across",
+          align: item.offsetPaper < 0 ? "end" : "start",
+        }
+      : across
+        ? { at: { x: middle.x, y: level - away }, reads: "across", align: "middle" }
+        : { at: { x: level - away, y: middle.y }, reads: "upward", align: "middle" };
+  const text: TextMark = { kind: "text", tag: "figures", words, size: size * s, lettering: "regular", ...figure };
   return [
     path(tag, [a, b], "open", "dimension"),
     ...extension(tag, across ? { x: from.x, y: base.y } : { x: base.x, y: from.y }, a, s),
@@ -170,7 +172,11 @@ const ofLabel = ({ tag, at, nudge, words, size, align, lettering }: Label, place
   const text: TextMark = { kind: "text", tag, at: moved, words, size: size * s, align, lettering, reads: "across" };
   const elbow = { x: moved.x + (align === "start" ? -0.5 : 0.5) * s, y: moved.y - 0.3 * size * s };
   const far = Math.hypot(elbow.x - target.x, elbow.y - target.y) > 1.2 * s;
-  return [...(far ? [path("leaders", [target, elbow], "open", "thin")] : []), clearing(text, s), text];
+  const leader: Mark[] = [
+    path("leaders", [target, elbow], "open", "thin"),
+    { kind: "circle", tag: "leaders", centre: target, radius: 0.28 * s, pen: "thin", fill: "ink" },
+  ];
+  return [...(far ? leader : []), clearing(text, s), text];
 };
 
 const cross = (tag: string, p: Point, r: number, pen: PenName): Mark[] => [
@@ -261,30 +267,32 @@ const ofSign = ({ tag, name, at, size }: Sign, place: Placing): Mark[] => {
   }
 };
 
+const marksOfItem = (item: Item, place: Placing): readonly Mark[] => {
+  switch (item.kind) {
+    case "line":
+      return [path(item.tag, [put(item.from, place), put(item.to, place)], "open", item.pen)];
+    case "polyline":
+      return ofPolyline(item, place);
+    case "polygon":
+      return ofRegion(item, place);
+    case "circle":
+      return [ofCircle(item, place)];
+    case "text":
+      return ofWords(item, place);
+    case "dimension":
+      return ofDimension(item, place);
+    case "label":
+      return ofLabel(item, place);
+    case "symbol":
+      return ofSign(item, place);
+    case "ground":
+      return marksOf(item.items, { k: 1 / item.scale, s: 1, origin: item.origin });
+  }
+};
+
 /** Marks of items in drawing order. A `Ground` inside keeps its own scale. */
 export const marksOf = (items: readonly Item[], place: Placing = paper): readonly Mark[] =>
-  items.flatMap((item): readonly Mark[] => {
-    switch (item.kind) {
-      case "line":
-        return [path(item.tag, [put(item.from, place), put(item.to, place)], "open", item.pen)];
-      case "polyline":
-        return ofPolyline(item, place);
-      case "polygon":
-        return ofRegion(item, place);
-      case "circle":
-        return [ofCircle(item, place)];
-      case "text":
-        return ofWords(item, place);
-      case "dimension":
-        return ofDimension(item, place);
-      case "label":
-        return ofLabel(item, place);
-      case "symbol":
-        return ofSign(item, place);
-      case "ground":
-        return marksOf(item.items, { k: 1 / item.scale, s: 1, origin: item.origin });
-    }
-  });
+  items.flatMap((item) => marksOfItem(item, place));
 
 /** The marks of a drawing in mm of its paper; words last, so that no line runs over them. */
 export const onPaper = (drawing: Drawing): readonly Mark[] => {
@@ -297,7 +305,6 @@ export const onPaper = (drawing: Drawing): readonly Mark[] => {
   ];
 };
 
-/** Width of a dash pattern in words of the pen table; renderers read pens by name. */
 export const penOf = (name: PenName) => pens[name];
 
 export const textLengthOf = (mark: TextMark): number => widthOfText(mark.words, mark.size, mark.lettering);

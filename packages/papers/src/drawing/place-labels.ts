@@ -17,7 +17,9 @@ export interface Wanted {
 export interface Obstacles {
   /** what no label may cover: other words, plates */
   readonly boxes: readonly Rect[];
-  /** what a label had better not cover */
+  /** hatched parts that labels had better stay out of */
+  readonly avoid?: readonly Rect[];
+  /** lines a label had better not cover */
   readonly lines: readonly Segment[];
   /** the part of the paper the labels must stay in */
   readonly within: Rect;
@@ -26,24 +28,24 @@ export interface Obstacles {
 const overlap = (a: Rect, b: Rect): number =>
   Math.max(0, Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)) * Math.max(0, Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0));
 
-const corners = ({ x0, y0, x1, y1 }: Rect): readonly Segment[] => {
-  const [a, b, c, d] = [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ] as const;
-  return [
-    { a, b },
-    { a: b, b: c },
-    { a: c, b: d },
-    { a: d, b: a },
-  ];
+/** Whether a line passes through a box. Method: clip the line by the four sides (Liang and Barsky). */
+const crosses = ({ x0, y0, x1, y1 }: Rect, { a, b }: Segment): boolean => {
+  if (Math.max(a.x, b.x) < x0 || Math.min(a.x, b.x) > x1 || Math.max(a.y, b.y) < y0 || Math.min(a.y, b.y) > y1)
+    return false;
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  let [low, high] = [0, 1];
+  for (const [d, room] of [
+    [-dx, a.x - x0],
+    [dx, x1 - a.x],
+    [-dy, a.y - y0],
+    [dy, y1 - a.y],
+  ] as const) {
+    if (d === 0 && room < 0) return false;
+    if (d < 0) low = Math.max(low, room / d);
+    if (d > 0) high = Math.min(high, room / d);
+  }
+  return low <= high;
 };
-
-const crosses = (box: Rect, line: Segment): boolean =>
-  (line.a.x > box.x0 && line.a.x < box.x1 && line.a.y > box.y0 && line.a.y < box.y1) ||
-  corners(box).some((side) => segmentsMeet(side, line));
 
 const grown = (box: Rect, by: number): Rect => ({ x0: box.x0 - by, y0: box.y0 - by, x1: box.x1 + by, y1: box.y1 + by });
 
@@ -58,40 +60,58 @@ interface Candidate {
   readonly cost: number;
 }
 
-const candidatesOf = (
+/** Cost of what lies in the way; the length of the leader is added to it. */
+const costOf = (
+  box: Rect,
+  leader: Segment,
+  taken: readonly Rect[],
+  leaders: readonly Segment[],
+  obstacles: Obstacles,
+): number => {
+  const outside = (box.x1 - box.x0) * (box.y1 - box.y0) - overlap(box, obstacles.within);
+  const covered = taken.reduce((sum, other) => sum + overlap(box, other), 0);
+  const home = { a: leader.a, b: leader.a };
+  const led = taken.filter((other) => crosses(other, leader) && !crosses(other, home)).length;
+  const run = obstacles.lines.filter((line) => crosses(box, line)).length;
+  const crossed = leaders.filter((other) => crosses(box, other) || segmentsMeet(other, leader)).length;
+  const hatched = (obstacles.avoid ?? []).some((other) => overlap(box, other) > 0) ? 14 : 0;
+  return outside * 1000 + covered * 500 + led * 12 + run * 8 + crossed * 25 + hatched;
+};
+
+const candidateAt = (wanted: Wanted, radius: number, i: number): Omit<Candidate, "cost"> => {
+  const angle = (2 * Math.PI * (i + 0.5)) / DIRECTIONS;
+  const nudge = { x: radius * Math.cos(angle), y: radius * Math.sin(angle) + 0.3 * wanted.size };
+  const align = nudge.x >= 0 ? "start" : "end";
+  const at = { x: wanted.target.x + nudge.x, y: wanted.target.y + nudge.y };
+  const box = grown(boxOfText({ ...wanted, at, align, reads: "across" }), 0.5);
+  return { nudge, align, box, leader: { a: wanted.target, b: { x: at.x, y: at.y - 0.3 * wanted.size } } };
+};
+
+/** The cheapest place; rings farther out than the best cost so far cannot win and are not looked at. */
+const bestPlace = (
   wanted: Wanted,
   taken: readonly Rect[],
   leaders: readonly Segment[],
   obstacles: Obstacles,
-): Candidate[] =>
-  RADII.flatMap((radius) =>
-    Array.from({ length: DIRECTIONS }, (_, i): Candidate => {
-      const angle = (2 * Math.PI * (i + 0.5)) / DIRECTIONS;
-      const nudge = { x: radius * Math.cos(angle), y: radius * Math.sin(angle) + 0.3 * wanted.size };
-      const align = nudge.x >= 0 ? "start" : "end";
-      const at = { x: wanted.target.x + nudge.x, y: wanted.target.y + nudge.y };
-      const box = grown(boxOfText({ ...wanted, at, align, reads: "across" }), 0.5);
-      const leader = { a: wanted.target, b: { x: at.x, y: at.y - 0.3 * wanted.size } };
-      const w = obstacles.within;
-      const area = (box.x1 - box.x0) * (box.y1 - box.y0);
-      const outside = area - overlap(box, w);
-      const covered = taken.reduce((sum, other) => sum + overlap(box, other), 0);
-      const led = taken.filter(
-        (other) => !crosses(grown(other, -0.1), { a: wanted.target, b: wanted.target }) && crosses(other, leader),
-      ).length;
-      const run = obstacles.lines.filter((line) => crosses(box, line)).length;
-      const crossed = leaders.filter((other) => crosses(box, other) || segmentsMeet(other, leader)).length;
-      const cost = outside * 1000 + covered * 500 + led * 12 + run * 6 + crossed * 25 + radius;
-      return { nudge, align, box, leader, cost };
-    }),
-  );
+): Candidate => {
+  let best: Candidate | undefined;
+  for (const radius of RADII) {
+    if (best && best.cost <= radius) break;
+    for (let i = 0; i < DIRECTIONS; i++) {
+      const candidate = candidateAt(wanted, radius, i);
+      const cost = costOf(candidate.box, candidate.leader, taken, leaders, obstacles) + radius;
+      if (!best || cost < best.cost) best = { ...candidate, cost };
+    }
+  }
+  return best!;
+};
 
 /** Greedy: each label in turn takes the cheapest place near its target. */
 export const placeLabels = (wanted: readonly Wanted[], obstacles: Obstacles): readonly Label[] => {
   const taken: Rect[] = [...obstacles.boxes];
   const leaders: Segment[] = [];
   return wanted.map((label): Label => {
-    const best = candidatesOf(label, taken, leaders, obstacles).reduce((a, b) => (b.cost < a.cost ? b : a));
+    const best = bestPlace(label, taken, leaders, obstacles);
     taken.push(best.box);
     leaders.push(best.leader);
     const { tag, at, words, size, lettering } = label;

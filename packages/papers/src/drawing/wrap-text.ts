@@ -12,11 +12,21 @@ const cut = (word: string, size: number, lettering: Lettering, width: number): s
   return [...parts, part];
 };
 
+/** A number stays with its fraction and with its unit. */
+const HARD = "\u00a0";
+const glued = (words: string): string =>
+  words
+    .replace(/(\d) (?=\d+\/\d)/g, `$1${HARD}`)
+    .replace(/(\d) (?=(?:in|ft|mm|m|psi|MPa|lb-ft|N·m|cu|sq|m³|m²|%|days|°F|°C)\b)/g, `$1${HARD}`)
+    .replace(/(cu|sq) (?=yd|ft)/g, `$1${HARD}`);
+
 /** Lines no wider than `width`, broken at spaces; a single word that is too long is cut. */
 export const wrapText = (words: string, size: number, lettering: Lettering, width: number): readonly string[] => {
   const lines: string[] = [];
   let line = "";
-  for (const word of words.split(/\s+/).filter((w) => w !== "")) {
+  for (const word of glued(words)
+    .split(/[ \t\n]+/)
+    .flatMap((w) => (w === "" ? [] : [w.replaceAll(HARD, " ")]))) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (widthOfText(longer, size, lettering) <= width) {
       line = longer;

@@ -12,7 +12,7 @@ import type { Drawing, Ground } from "../drawing/drawing.ts";
 import { type Mark, marksOf } from "../drawing/marks.ts";
 
 /** DXF y runs up, the plan's y runs down the page. */
-const up = (p: Point) => ({ x: p.x, y: -p.y });
+const up = (p: Point) => ({ x: p.x, y: 0 - p.y });
 
 const layerOf = (tag: string): string => tag.toUpperCase().replace(/[^A-Z0-9]+/g, "_");
 

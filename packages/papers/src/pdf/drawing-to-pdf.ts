@@ -49,7 +49,7 @@ const draw = (doc: Document, mark: Mark) => {
   }
   if (mark.kind === "circle") doc.circle(mark.centre.x, mark.centre.y, mark.radius);
   else {
-    mark.points.forEach((p, i) => (i ? doc.lineTo(p.x, p.y) : doc.moveTo(p.x, p.y)));
+    for (const [i, p] of mark.points.entries()) i ? doc.lineTo(p.x, p.y) : doc.moveTo(p.x, p.y);
     if (mark.ends === "closed") doc.closePath();
   }
   stroked(doc, mark);
@@ -69,10 +69,10 @@ const runsOf = (marks: readonly Mark[]): readonly (readonly Mark[])[] => {
   return runs;
 };
 
-const page = (doc: Document, drawing: Drawing) => {
+const page = (doc: Document, whole: PDFKit.PDFStructureElement, drawing: Drawing) => {
   doc.addPage({ size: [drawing.width * PT, drawing.height * PT], margin: 0 });
   const section = doc.struct("Sect");
-  doc.addStructure(section);
+  whole.add(section);
   doc.save().scale(PT).lineCap("round").lineJoin("round");
   for (const run of runsOf(onPaper(drawing))) {
     const type = isNote(run[0]!) ? (run[0]!.tag.endsWith("heading") ? "H2" : "P") : "Figure";
@@ -114,7 +114,10 @@ export const drawingToPdf = (pages: readonly Drawing[], meta: PdfMeta): Promise<
     doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
     doc.on("end", () => resolve(new Uint8Array(Buffer.concat(chunks))));
     doc.on("error", reject);
-    for (const drawing of pages) page(doc, drawing);
+    const whole = doc.struct("Document");
+    doc.addStructure(whole);
+    for (const drawing of pages) page(doc, whole, drawing);
+    whole.end();
     doc.end();
   });
 };

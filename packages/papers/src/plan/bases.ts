@@ -1,7 +1,7 @@
 import type { PlacedBase } from "@floorworthy/assess";
 import { distance, nearestOnSegment, type Point } from "@floorworthy/engine/geometry";
 import type { Job } from "@floorworthy/job";
-import { printLength, type UnitSystem } from "../print/measure.ts";
+import { printFeet, printLength, type UnitSystem } from "../print/measure.ts";
 import { corners } from "./extents.ts";
 import { jointDistance, keepClearOutline, windowOf } from "./keep-clear.ts";
 import { nothing, type Part, together } from "./part.ts";
@@ -30,10 +30,14 @@ export const nearestLine = (base: PlacedBase, { joints, cracks }: Job["floor"]):
   return best;
 };
 
+/** Short distances in inches, long ones in feet and inches. */
+const distanceWords = (mm: number, units: UnitSystem): string =>
+  units === "si" || mm < 610 ? printLength(mm, units) : printFeet(mm, units);
+
 const reachPart = (base: PlacedBase, job: Job): Part => {
   const reach = nearestLine(base, job.floor);
   if (!reach || !(reach.distance > 1) || reach.distance > 2500) return nothing;
-  const words = `${printLength(reach.distance, job.units)} to ${reach.what}`;
+  const words = `${distanceWords(reach.distance, job.units)} to ${reach.what}`;
   const at = { x: (reach.from.x + reach.to.x) / 2, y: (reach.from.y + reach.to.y) / 2 };
   return {
     items: [

@@ -48,6 +48,11 @@ export const planExtents = (job: Job, assessment: Assessment, outline: Polygon):
       ...job.bay.walls.flatMap((wall) => [...around(wall.from), ...around(wall.to)]),
       ...assessment.layout.bases.flatMap((base) => base.outline),
       ...assessment.layout.zones.flatMap((zone) => zone.outline),
+      ...job.bay.doors.flatMap((door) => [...around(door.from), ...around(door.to)]),
+      ...[...job.bay.posts, ...job.bay.obstacles].flatMap((thing) => thing.outline),
+      ...job.floor.joints.flatMap((joint) => [joint.from, joint.to]),
+      ...[...job.floor.cracks, ...job.floor.pipes].flatMap(({ line }) => line),
+      ...job.floor.readings.flatMap(({ at }) => at ?? []),
     ].filter(finite),
   );
 };

@@ -17,7 +17,7 @@ import { wallsPart } from "./walls.ts";
 import { zonesPart } from "./zones.ts";
 
 /** Paper kept around the plan for its dimensions, mm. */
-export const planMargins = { left: 16, right: 13, top: 16, bottom: 13 } as const;
+export const planMargins = { left: 13.5, right: 9.5, top: 13.5, bottom: 9.5 } as const;
 
 const LETTERS = 2.1;
 
@@ -25,7 +25,7 @@ const LETTERS = 2.1;
 const wallName = ({ name, from, to }: Wall, middle: Point): Words | undefined => {
   const flat = Math.abs(to.y - from.y) < 1;
   if (name === "" || (!flat && Math.abs(to.x - from.x) >= 1)) return undefined;
-  const at = { x: from.x + (to.x - from.x) * (flat ? 0.5 : 0.5), y: from.y + (to.y - from.y) * 0.5 };
+  const at = { x: from.x + (to.x - from.x) * 0.28, y: from.y + (to.y - from.y) * 0.28 };
   const inward = flat ? Math.sign(middle.y - from.y) : Math.sign(middle.x - from.x);
   const nudge = flat ? { x: 0, y: inward > 0 ? 2.6 : -1.1 } : { x: inward > 0 ? 2.6 : -1.1, y: 0 };
   return {
@@ -38,6 +38,7 @@ const wallName = ({ name, from, to }: Wall, middle: Point): Words | undefined =>
     align: "middle",
     lettering: "regular",
     reads: flat ? "across" : "upward",
+    behind: "cleared",
   };
 };
 
@@ -95,6 +96,9 @@ export const planGround = (job: Job, assessment: Assessment, zone: Rect, wantedS
         ...marks.flatMap((mark) => (mark.kind === "text" ? [boxOfText(mark)] : [])),
         ...layout.bases.map((base) => boundsOf(base.outline.map(toPaper))),
       ],
+      avoid: parts.items.flatMap((item) =>
+        item.kind === "polygon" && item.hatch === "concrete" ? [boundsOf(item.points.map(toPaper))] : [],
+      ),
       lines: linesOf(marks),
       within: zone,
     },

@@ -8,7 +8,11 @@ import type { Part } from "./part.ts";
 const placeOf = (reading: ThicknessReading, bases: readonly PlacedBase[], turn: number): Point | undefined => {
   if (reading.at) return reading.at;
   const outline = bases.find((base) => base.side === reading.near)?.outline;
-  return outline?.length ? outline[turn % outline.length] : undefined;
+  const base = bases.find((b) => b.side === reading.near);
+  const corner = outline?.[turn % outline.length];
+  return base && corner
+    ? { x: base.centre.x + 1.3 * (corner.x - base.centre.x), y: base.centre.y + 1.3 * (corner.y - base.centre.y) }
+    : undefined;
 };
 
 export const readingsPart = ({ floor, units }: Job, bases: readonly PlacedBase[]): Part => {

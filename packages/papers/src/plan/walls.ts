@@ -2,7 +2,7 @@ import { type Point, type Polygon, polygonCentroid } from "@floorworthy/engine/g
 import type { Bay, Door, Wall } from "@floorworthy/job";
 import { printFeet, type UnitSystem } from "../print/measure.ts";
 import { WALL } from "./extents.ts";
-import type { Part } from "./part.ts";
+import { nothing, type Part } from "./part.ts";
 
 const lengthOf = (from: Point, to: Point) => Math.hypot(to.x - from.x, to.y - from.y);
 
@@ -34,12 +34,19 @@ export const stretchesOf = (wall: Wall, doors: readonly Door[]): readonly (reado
   return stretches;
 };
 
+/** From the inner to the outer face, away from the middle of the floor. */
+const outward = (from: Point, to: Point, middle: Point): Point => {
+  const length = lengthOf(from, to);
+  const u = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const side = (middle.x - from.x) * -u.y + (middle.y - from.y) * u.x > 0 ? -1 : 1;
+  return { x: -u.y * side * WALL, y: u.x * side * WALL };
+};
+
 const wallItems = (wall: Wall, doors: readonly Door[], middle: Point): Part["items"] => {
   const length = lengthOf(wall.from, wall.to);
   if (!(length > 0)) return [];
   const u = { x: (wall.to.x - wall.from.x) / length, y: (wall.to.y - wall.from.y) / length };
-  const side = (middle.x - wall.from.x) * -u.y + (middle.y - wall.from.y) * u.x > 0 ? -1 : 1;
-  const out = { x: -u.y * side * WALL, y: u.x * side * WALL };
+  const out = outward(wall.from, wall.to, middle);
   const on = (t: number): Point => ({ x: wall.from.x + u.x * t, y: wall.from.y + u.y * t });
   return stretchesOf(wall, doors).map(([a, b]) => {
     const [p, q] = [on(a), on(b)];
@@ -48,33 +55,34 @@ const wallItems = (wall: Wall, doors: readonly Door[], middle: Point): Part["ite
   });
 };
 
-const doorPart = (door: Door, units: UnitSystem): Part => {
+/** A gap in the wall, dashed along its outer face. */
+const doorPart = (door: Door, middle: Point, units: UnitSystem): Part => {
   const width = lengthOf(door.from, door.to);
-  if (!(width > 0)) return { items: [], wanted: [] };
-  const r = 60;
-  const across = { x: -((door.to.y - door.from.y) / width) * r, y: ((door.to.x - door.from.x) / width) * r };
-  const jamb = (p: Point) =>
-    ({
-      kind: "line",
-      tag: "doors",
-      from: { x: p.x - across.x, y: p.y - across.y },
-      to: { x: p.x + across.x, y: p.y + across.y },
-      pen: "edge",
-    }) as const;
-  const at = { x: door.from.x + (door.to.x - door.from.x) * 0.25, y: door.from.y + (door.to.y - door.from.y) * 0.25 };
+  if (!(width > 0)) return nothing;
+  const out = outward(door.from, door.to, middle);
+  const outer = (p: Point): Point => ({ x: p.x + out.x, y: p.y + out.y });
+  const jamb = (p: Point) => ({ kind: "line", tag: "doors", from: p, to: outer(p), pen: "edge" }) as const;
+  const at = outer({
+    x: door.from.x + (door.to.x - door.from.x) * 0.4,
+    y: door.from.y + (door.to.y - door.from.y) * 0.4,
+  });
+  const [from, to] = [outer(door.from), outer(door.to)];
   return {
-    items: [
-      { kind: "line", tag: "doors", from: door.from, to: door.to, pen: "hidden" },
-      jamb(door.from),
-      jamb(door.to),
+    items: [{ kind: "line", tag: "doors", from, to, pen: "hidden" }, jamb(door.from), jamb(door.to)],
+    wanted: [
+      {
+        tag: "labels",
+        words: `${door.name}, ${printFeet(width, units)}${units === "si" ? " mm" : ""} wide`,
+        lettering: "regular",
+        at,
+      },
     ],
-    wanted: [{ tag: "labels", words: `${door.name}, ${printFeet(width, units)} wide`, lettering: "regular", at }],
   };
 };
 
 export const wallsPart = ({ walls, doors, posts, obstacles }: Bay, outline: Polygon, units: UnitSystem): Part => {
   const middle = polygonCentroid(outline);
-  const made = doors.map((door) => doorPart(door, units));
+  const made = doors.map((door) => doorPart(door, middle, units));
   const standing = [
     ...posts.map((p) => ({ ...p, hatch: "ink" as const })),
     ...obstacles.map((p) => ({ ...p, hatch: "diagonal" as const })),

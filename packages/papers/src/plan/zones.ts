@@ -31,7 +31,7 @@ export const zonesPart = (zones: Assessment["layout"]["zones"], units: UnitSyste
       const { x0, x1, y1 } = boundsOf(outline);
       return {
         tag: "labels",
-        words: `${name}${state === "proposed" ? ` ${sizeOf(outline, units)}` : ""}, ${thick(thickness, units)}`,
+        words: `${name}, ${thick(thickness, units)}`,
         lettering: state === "proposed" ? "bold" : "regular",
         at: { x: (x0 + x1) / 2, y: y1 },
       };

@@ -14,7 +14,7 @@ import { type Cut, cutOf } from "./cut.ts";
 import { anchorsPart, barsPart } from "./steel.ts";
 
 const STUB = 130;
-const margins = { left: 13, right: 13, top: 11, bottom: 9 } as const;
+const margins = { left: 17, right: 15, top: 8, bottom: 8 } as const;
 
 /** Where no thickness is known the slab is drawn this deep, dashed, and said to be not known. */
 const NOT_KNOWN = 100;
@@ -142,6 +142,7 @@ const depth = (x: number, thickness: number, offsetPaper: number, words: string)
   offsetPaper,
   words,
   row: 0,
+  figure: "across",
   size: FIGURES,
 });
 
@@ -151,7 +152,7 @@ const dimensionsOf = (cut: Cut, shape: Shape, ratio: number, units: UnitSystem):
   const of = { axis: "x", ratio, units } as const;
   return [
     depth(-side, slab, -5, cut.slab === undefined ? "not known" : printLength(slab, units)),
-    ...(cut.pad?.thickness === undefined ? [] : [depth(end, pad, 9, printLength(pad, units))]),
+    ...(cut.pad?.thickness === undefined ? [] : [depth(end, pad, 5, printLength(pad, units))]),
     ...(cut.pad ? chain({ ...of, base: pad + course, side: 1, offsetPaper: 4, stops: [x0, x1] }).items : []),
     ...(anchors.length
       ? chain({ ...of, base: -STUB, side: -1, offsetPaper: 1.5, stops: cut.pad ? [x0, ...anchors, x1] : anchors }).items
@@ -198,6 +199,20 @@ export const sectionGround = (job: Job, assessment: Assessment, zone: Rect): Gro
     parts.wanted.map((w) => ({ ...w, size: 2.1, target: toPaper(w.at) })),
     {
       boxes: marks.flatMap((mark) => (mark.kind === "text" ? [boxOfText(mark)] : [])),
+      avoid: [
+        {
+          x0: toPaper({ x: -shape.side, y: 0 }).x,
+          x1: toPaper({ x: shape.end, y: 0 }).x,
+          y0: origin.y,
+          y1: origin.y + (shape.slab + shape.course) * k,
+        },
+        {
+          x0: toPaper({ x: shape.x0, y: 0 }).x,
+          x1: toPaper({ x: shape.x1, y: 0 }).x,
+          y0: origin.y,
+          y1: origin.y + (shape.pad + shape.course) * k,
+        },
+      ],
       lines: linesOf(marks),
       within: zone,
     },

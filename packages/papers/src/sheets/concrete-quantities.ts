@@ -1,10 +1,11 @@
 /**
- * How much concrete the plan holds, by geometry. A zone's outline is its full-depth part; sides that slope run outward
- * from its underside up to the slab's. V = A t + ∫0..d (U s z + c s² z²) dz, with U the outline's length, s the run per
- * unit of depth, d the extra depth and c = Σ tan(θ/2) over the outside corner angles θ (mitred corners; convex outlines).
+ * How much concrete the plan holds. A zone's outline is its full-depth part; sides that slope run outward from its
+ * underside up to the slab's, and their concrete is counted with the zone.
  */
 import type { Assessment } from "@floorworthy/assess";
 import { type Polygon, polygonArea, unionArea } from "@floorworthy/engine/geometry";
+import { padVolume } from "@floorworthy/engine/pads";
+import { isUnable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { slabThickness } from "../section/cut.ts";
 
@@ -31,28 +32,16 @@ export interface PourQuantity {
   readonly gross: number | undefined;
 }
 
-const cornerFactor = (outline: Polygon): number =>
-  outline.reduce((sum, p, i) => {
-    const a = outline[(i + outline.length - 1) % outline.length]!;
-    const b = outline[(i + 1) % outline.length]!;
-    const turn = Math.atan2(
-      (p.x - a.x) * (b.y - p.y) - (p.y - a.y) * (b.x - p.x),
-      (p.x - a.x) * (b.x - p.x) + (p.y - a.y) * (b.y - p.y),
-    );
-    return sum + Math.tan(Math.abs(turn) / 2);
-  }, 0);
-
-const lengthOf = (outline: Polygon): number =>
-  outline.reduce((sum, p, i) => {
-    const q = outline[(i + 1) % outline.length]!;
-    return sum + Math.hypot(q.x - p.x, q.y - p.y);
-  }, 0);
-
-/** Volume of the sloping sides alone, mm³. */
-export const slopeVolume = (outline: Polygon, slope: number, extra: number): number =>
-  slope > 0 && extra > 0
-    ? (lengthOf(outline) * slope * extra ** 2) / 2 + (cornerFactor(outline) * slope ** 2 * extra ** 3) / 3
-    : 0;
+/** Concrete of one zone: its plan at the slab's thickness, and what the pad adds below, mm³. */
+const zoneVolume = (outline: Polygon, thickness: number, slab: number, run: number): number | undefined => {
+  const pad = padVolume({
+    plan: { shape: "outline", outline },
+    thickness,
+    slab: Math.min(slab, thickness),
+    sides: run > 0 ? { kind: "sloped", run, corner: "mitred" } : { kind: "vertical" },
+  });
+  return isUnable(pad) ? undefined : pad.net.value + Math.min(slab, thickness) * pad.area.value;
+};
 
 const WASTE = 0.07;
 
@@ -65,8 +54,7 @@ export const concreteQuantities = (job: Job, { layout }: Assessment): PourQuanti
   const pads = zones.map(({ name, outline, thickness }): ConcreteQuantity => {
     const sideSlope = job.floor.zones.find((zone) => zone.name === name)?.sideSlope ?? 0;
     const area = polygonArea(outline);
-    const extra = thickness !== undefined && slab !== undefined ? thickness - slab : 0;
-    const volume = thickness === undefined ? undefined : area * thickness + slopeVolume(outline, sideSlope, extra);
+    const volume = thickness === undefined ? undefined : zoneVolume(outline, thickness, slab ?? thickness, sideSlope);
     return { name, outline, area, thickness, sideSlope, volume };
   });
   const bay = layout.outline ?? job.bay.outline;

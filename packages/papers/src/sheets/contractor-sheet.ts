@@ -46,8 +46,8 @@ export interface ContractorOptions {
 const sizes = { letter: { width: 279.4, height: 215.9 }, a4: { width: 297, height: 210 } } as const;
 
 const MARGIN = 8;
-const HEAD = 13;
-const FOOT = 25;
+const HEAD = 12.5;
+const FOOT = 23;
 
 /** Said on every sheet. */
 export const standing =
@@ -69,6 +69,7 @@ const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly No
   mode === "pour"
     ? [
         quantityNote(job, assessment),
+        conditionsNote(assessment),
         mixNote(job),
         steelNote(job),
         keepOutNote(job),
@@ -86,7 +87,7 @@ const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly No
         anchorsNote(job),
         beforeDrillingNote(job),
         datesNote(job),
-        cautionNote({ ...assessment, conditions: [] }, mode),
+        cautionNote(assessment, mode),
       ];
 
 const titles: Readonly<Record<SheetMode, string>> = {
@@ -140,7 +141,7 @@ const cells = (
 
 /** Widths of plan and notes tried in turn: a wide plan first, then more room for words. */
 const layouts = [
-  { plan: 0.56, columns: 2, readable: 2.15 },
+  { plan: 0.565, columns: 2, readable: 2.05 },
   { plan: 0.44, columns: 3, readable: 0 },
 ] as const;
 
@@ -155,7 +156,9 @@ interface Body {
 }
 
 const legend = (mode: SheetMode): string =>
-  `Dotted: no joint, tube or drain inside. Dashed box: ${mode === "pour" ? "no steel inside" : "drilling area"}. Dash-dot: saw cut.${mode === "pour" ? " Stones: new concrete." : " Triangle: thickness reading."}`;
+  mode === "pour"
+    ? "Stones: new concrete. Dashed box: no steel inside. Dotted: no joint, tube or drain inside. Long dashes: joint to make. Dash-dot: joint that is there."
+    : "Dashed box: drilling area. Dotted: no joint inside. Dash-dot: joint; heavy when the pour ended there. Triangle: thickness reading.";
 
 const body = (
   mode: SheetMode,
@@ -168,7 +171,7 @@ const body = (
   const planZone = { x0: box.x0 + 1, y0: box.y0 + 4.5, x1: split - 1, y1: box.y1 - 5 };
   const plan = planGround(job, assessment, planZone);
   if (!plan) return undefined;
-  const tall = 50;
+  const tall = 45;
   const sectionZone = { x0: split + 1, y0: box.y0 + 4.5, x1: box.x1 - 1, y1: box.y0 + tall - 1 };
   const section = sectionGround(job, assessment, sectionZone);
   const top = section ? box.y0 + tall : box.y0;
@@ -219,6 +222,17 @@ const body = (
   };
 };
 
+/** The first layout whose words are large enough to read on a clipboard, else the last that holds them. */
+const chooseBody = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect): Body | undefined => {
+  let last: Body | undefined;
+  for (const layout of layouts) {
+    const made = body(mode, job, assessment, box, layout);
+    if (made && made.size >= layout.readable) return made;
+    last = made ?? last;
+  }
+  return last;
+};
+
 /**
  * The sheet for the concrete contractor: exactly one page, to a standard scale, readable in black and white. Unable with
  * the reason where a stop, a refusal or a missing fact forbids it.
@@ -233,8 +247,7 @@ export const contractorSheet = (
   const { width, height } = sizes[paper];
   const frame = { x0: MARGIN, y0: MARGIN, x1: width - MARGIN, y1: height - MARGIN };
   const box = { ...frame, y0: frame.y0 + HEAD, y1: frame.y1 - FOOT };
-  const made = layouts.flatMap((layout) => body(mode, job, assessment, box, layout) ?? []);
-  const chosen = made.find((b, i) => b.size >= (layouts[i]?.readable ?? 0)) ?? made.at(-1);
+  const chosen = chooseBody(mode, job, assessment, box);
   if (!chosen) {
     return unable(
       "contractor's sheet",

@@ -106,7 +106,7 @@ export const keepOutNote = (job: Job): Note => {
 };
 
 export const toleranceNote = (job: Job): Note =>
-  note("Tolerances (common practice where the maker says nothing)", [
+  note("Tolerances (common practice)", [
     "Thickness under the bases: never less than shown.",
     `Pads within ${either(job, "1 in", "25 mm")} of their place.`,
     job.lift.asks.slope.known
@@ -162,8 +162,6 @@ export const cautionNote = (assessment: Assessment, mode: "pour" | "standing"): 
   ];
   return note(
     "Cautions",
-    [...assessment.conditions, ...assessment.cautions, ...own].filter(
-      (line, i, all) => line && all.indexOf(line) === i,
-    ),
+    [...assessment.cautions, ...own].filter((line, i, all) => line && all.indexOf(line) === i),
   );
 };

@@ -36,6 +36,15 @@ const heightOf = (row: Row, size: number, top: "top" | "below"): number =>
       ? size * (LEADING + 0.1)
       : size * LEADING;
 
+/** The row with all that must stay on its column: a heading with its first entry, an entry with all its lines. */
+const blockFrom = (rows: readonly Row[], i: number): readonly Row[] => {
+  let end = i + 1;
+  if (rows[i]?.kind === "heading")
+    while (rows[end]?.kind === "heading" || (rows[end]?.kind === "first" && rows[end - 1]?.kind === "heading")) end++;
+  while (rows[end]?.kind === "more") end++;
+  return rows.slice(i, end);
+};
+
 const flow = (notes: readonly Note[], columns: readonly Rect[], size: number): readonly Item[] | undefined => {
   const width = Math.min(...columns.map((c) => c.x1 - c.x0));
   const rows = rowsOf(notes, size, width);
@@ -46,8 +55,10 @@ const flow = (notes: readonly Note[], columns: readonly Rect[], size: number): r
     let box = columns[column];
     if (!box) return undefined;
     let top: "top" | "below" = y === box.y0 ? "top" : "below";
-    const next = row.kind === "heading" ? rows[i + 1] : undefined;
-    const needed = heightOf(row, size, top) + (next ? heightOf(next, size, "below") : 0) + 0.25 * size;
+    const needed = (row.kind === "more" ? [row] : blockFrom(rows, i)).reduce(
+      (sum, r, k) => sum + heightOf(r, size, k ? "below" : top),
+      0.25 * size,
+    );
     if (y + needed > box.y1) {
       column++;
       box = columns[column];

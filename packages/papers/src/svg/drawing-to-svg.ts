@@ -2,7 +2,7 @@ import type { Drawing } from "../drawing/drawing.ts";
 import { type Mark, onPaper, penOf, textLengthOf } from "../drawing/marks.ts";
 import { inks } from "../drawing/pens.ts";
 
-const escape = (words: string): string =>
+const escaped = (words: string): string =>
   words.replace(/[&<>"]/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c]!);
 
 const n = (value: number): string => String(Math.round(value * 1000) / 1000 || 0);
@@ -20,7 +20,7 @@ const element = (mark: Mark): string => {
     const turn = reads === "upward" ? ` transform="rotate(-90 ${n(at.x)} ${n(at.y)})"` : "";
     const weight = lettering === "bold" ? ` font-weight="700"` : "";
     const length = words.length > 1 ? ` textLength="${n(textLengthOf(mark))}" lengthAdjust="spacingAndGlyphs"` : "";
-    return `<text x="${n(at.x)}" y="${n(at.y)}" font-size="${n(size)}" text-anchor="${align}"${weight}${length}${turn}>${escape(words)}</text>`;
+    return `<text x="${n(at.x)}" y="${n(at.y)}" font-size="${n(size)}" text-anchor="${align}"${weight}${length}${turn}>${escaped(words)}</text>`;
   }
   const fill = mark.fill === "none" ? "none" : inks[mark.fill];
   if (mark.kind === "circle") {
@@ -37,7 +37,7 @@ const grouped = (marks: readonly Mark[]): string => {
   for (const mark of marks) {
     if (mark.tag !== open) {
       if (open !== undefined) parts.push("</g>");
-      parts.push(`<g data-tag="${escape(mark.tag)}">`);
+      parts.push(`<g data-tag="${escaped(mark.tag)}">`);
       open = mark.tag;
     }
     parts.push(element(mark));
@@ -50,8 +50,8 @@ const grouped = (marks: readonly Mark[]): string => {
 export const drawingToSvg = (drawing: Drawing): string => {
   const { width, height, title, description } = drawing;
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${n(width)}mm" height="${n(height)}mm" viewBox="0 0 ${n(width)} ${n(height)}" role="img" fill="${inks.ink}" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', 'Arial Narrow', Arial, sans-serif" font-stretch="condensed" stroke-linecap="round" stroke-linejoin="round">
-<title>${escape(title)}</title>
-<desc>${escape(description)}</desc>
+<title>${escaped(title)}</title>
+<desc>${escaped(description)}</desc>
 <rect width="${n(width)}" height="${n(height)}" fill="${inks.paper}"/>
 ${grouped(onPaper(drawing))}
 </svg>
