@@ -154,12 +154,13 @@ export const defaults = {
     why: "a long bar on a tight bolt pushes the vehicle with 100 to 200 lb, now and then 300",
     source: practice,
   },
-  bedding: {
-    value: 100,
-    unit: "N/mm³",
-    low: 10,
-    high: 1000,
-    why: "a steel plate on ground or grouted concrete yields about a hundredth of a millimetre per MPa; the answer is checked over two decades",
+  /** times Ec / min(h, 1.275 √A), the bedding of a steel plate on a slab (engine/contact, beddingModulus) */
+  beddingFactor: {
+    value: 1,
+    unit: "",
+    low: 0.1,
+    high: 2,
+    why: "shims and uneven bedding make it softer, a grouted plate stiffer; both ends are computed",
     source: practice,
   },
   firstCrackMargin: {

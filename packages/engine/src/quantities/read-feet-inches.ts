@@ -6,7 +6,7 @@ export type FeetInches =
   | { readonly kind: "inches-over-11" }
   | { readonly kind: "other" };
 
-const FEET = /^(\d+) ?(?:'|ft\.?|feet|foot) ?[-,]? ?(?=[\d.])/i;
+const FEET = /^([1-9]\d{0,2}(?:,\d{3})+|\d+) ?(?:'|ft\.?|feet|foot) ?[-,]? ?(?=[\d.])/i;
 const INCH_MARK = /^ ?(?:"|in\.?|inch|inches)$/i;
 
 /** Reads 5'-6 1/2" · 5 ft 6 in · 5'6 (mm); anything else is "other". After a foot mark the inch mark may be left out. */
@@ -18,5 +18,5 @@ export const readFeetInches = (text: string): FeetInches => {
   const markLeftOut = inches.rest.trim() === "" && feet[0].includes("'");
   if (!markLeftOut && !INCH_MARK.test(inches.rest)) return { kind: "other" };
   if (inches.value >= 12) return { kind: "inches-over-11" };
-  return { kind: "value", value: toBase(Number(feet[1]) * 12 + inches.value, "in") };
+  return { kind: "value", value: toBase(Number(feet[1]!.replace(/,/g, "")) * 12 + inches.value, "in") };
 };

@@ -3,7 +3,7 @@ export type NumberReading =
   | { readonly ok: true; readonly value: number; readonly rest: string }
   | { readonly ok: false; readonly problem: "not-a-number" | "ambiguous-number" | "bad-fraction" };
 
-const MIXED = /^(\d+)(?:\s+|-)(\d+)\/(\d+)/;
+const MIXED = /^([1-9]\d{0,2}(?:,\d{3})+|\d+)(?:\s+|-)(\d+)\/(\d+)/;
 const FRACTION = /^(\d+)\/(\d+)/;
 const DECIMAL =
   /^(?:[1-9]\d{0,2}(?:([ ,])\d{3})(?:\1\d{3})*(?!\d)(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)(?:e[+-]?\d{1,3}(?!\d))?/i;
@@ -34,7 +34,7 @@ export const plainSigns = (text: string): string =>
 const fraction = (whole: string, over: string, under: string, rest: string): NumberReading => {
   const [n, d] = [Number(over), Number(under)];
   if (d === 0 || (whole !== "" && n >= d)) return { ok: false, problem: "bad-fraction" };
-  return { ok: true, value: Number(whole) + n / d, rest };
+  return { ok: true, value: Number(whole.replace(/,/g, "")) + n / d, rest };
 };
 
 /**

@@ -19,7 +19,7 @@ export const readFields = <T>(fields: Fields<T>, entries: ReadonlyMap<string, En
     if (field.need === "required")
       report(there, entry?.key, "missing-key", {
         message: `"${key}" is missing.`,
-        hint: `${field.doc.charAt(0).toUpperCase()}${field.doc.slice(1)}.`,
+        hint: `Needed: ${field.doc}.`,
       });
     return [key, field.absent(there)];
   });

@@ -27,7 +27,7 @@ export const readWritten = (
     report(place, node, "negative", {
       got: written,
       message: `"${written}" is negative.`,
-      hint: `Write ${name} of zero or more.`,
+      hint: `Write ${name} ${sign === "positive" ? "above zero" : "of zero or more"}.`,
     });
     return undefined;
   }

@@ -1,4 +1,4 @@
-import { type Dimension, printQuantity } from "@floorworthy/engine/quantities";
+import { type Dimension, dimensionWords, printQuantity } from "@floorworthy/engine/quantities";
 import { isMap, type Node } from "yaml";
 import { type Basis, type Quantity, unknown } from "../fact.ts";
 import { at, type Place, report, warn } from "../reading/place.ts";
@@ -117,11 +117,10 @@ const ranged = (
       `Only one end of the range is written: ${end.written}.`,
       "Write both low and high, or a value.",
     );
-  const such = printQuantity(1, dimension, { system: "inch-pound" });
   return complain(
     "no-value",
     "The fact has no value.",
-    `Write value: with a number and its unit (as in ${such}), or basis: unknown.`,
+    `Write value: ${dimensionWords[dimension].example}, or basis: unknown.`,
   );
 };
 

@@ -61,7 +61,7 @@ export const columnsForm: Field<Position | undefined> = {
     const before = place.desk.issues.length;
     const position = columns.read(node, place);
     if (place.desk.issues.length > before) return undefined;
-    if (distance(position.left, position.right) > 0) return position;
+    if (distance(position.left, position.right) >= 1) return position;
     report(place, node, "columns-coincide", {
       message: "Both columns stand at the same place.",
       hint: "Correct left or right.",

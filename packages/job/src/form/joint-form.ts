@@ -93,7 +93,7 @@ const endsOf = (joint: WrittenJoint, node: Node, place: Place): readonly (readon
   if (x !== undefined) return across(joint, "x", x, node, place);
   if (y !== undefined) return across(joint, "y", y, node, place);
   if (!from || !to) return [];
-  if (distance(from, to) > 0) return [[from, to]];
+  if (distance(from, to) >= 1) return [[from, to]];
   report(place, node, "no-length", {
     message: "The joint begins and ends at the same place.",
     hint: "Correct from or to.",

@@ -48,7 +48,7 @@ const fetched = (node: Node, place: Place, file: string): Lift => {
   const inside: Place = { ...source.place, path: place.path };
   const entries = entriesOf(source.root, inside, ["floorworthy", "lift"], "a lift sheet");
   const sheet = entries?.get("lift")?.value;
-  if (sheet) return liftForm.read(sheet, inside);
+  if (sheet) return liftOrReference.read(sheet, inside);
   if (entries)
     report(inside, source.root, "missing-key", {
       message: '"lift" is missing.',

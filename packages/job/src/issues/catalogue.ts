@@ -1,7 +1,7 @@
 /** Every code an issue can have, and what it means. docs/job-file.md prints this table; a test compares. */
 export const issueCatalogue = {
   "empty-file": "There is nothing in the file.",
-  "too-large": "The file is longer than 300,000 characters.",
+  "too-large": "The file is longer than 200,000 characters.",
   "too-deep": "Lists or groups stand inside each other more than 40 deep.",
   syntax: "The file is not YAML or JSON from this line on.",
   tabs: "A line is indented with a tab; YAML allows only spaces there.",
@@ -28,7 +28,6 @@ export const issueCatalogue = {
   negative: "The value cannot be negative here.",
   "not-positive": "The value must be more than zero here.",
   "needs-a-value": "The form needs a definite value here; unknown is not possible.",
-  "not-whole": "A whole number was expected.",
   "wrong-word": "The word is not one of the list.",
   "low-above-high": "The low end of a range lies above its high end.",
   "outside-range": "The value does not lie in the range written beside it.",

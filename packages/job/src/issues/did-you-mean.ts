@@ -16,6 +16,9 @@ const editDistance = (a: string, b: string): number => {
 
 const plain = (word: string): string => word.toLowerCase().replace(/[\s_-]/g, "");
 
+/** One word holds the other: RatedLoad and rated. */
+const holds = (a: string, b: string): boolean => Math.min(a.length, b.length) >= 4 && (a.includes(b) || b.includes(a));
+
 /** The word of the list a person probably meant; undefined when none is near. */
 export const didYouMean = (word: string, words: readonly string[]): string | undefined => {
   const wanted = plain(word.slice(0, 40));
@@ -23,5 +26,6 @@ export const didYouMean = (word: string, words: readonly string[]): string | und
     .map((candidate) => ({ candidate, distance: editDistance(wanted, plain(candidate)) }))
     .sort((a, b) => a.distance - b.distance);
   const best = ranked[0];
-  return best && best.distance <= Math.max(1, Math.floor(wanted.length / 3)) ? best.candidate : undefined;
+  if (best && best.distance <= Math.floor((wanted.length + 1) / 4)) return best.candidate;
+  return ranked.find(({ candidate }) => holds(wanted, plain(candidate)))?.candidate;
 };

@@ -55,9 +55,9 @@ const versionOf = (root: YAMLMap, place: Place): number | undefined => {
     });
     return undefined;
   }
-  const version = Number(value);
-  if (Number.isInteger(version) && version >= 0 && version <= NEWEST) return version;
-  const newer = Number.isInteger(version) && version > NEWEST;
+  const version = /^\d{1,6}$/.test(String(value)) ? Number(value) : undefined;
+  if (version !== undefined && version <= NEWEST) return version;
+  const newer = version !== undefined;
   report(there, pair.value, "unknown-version", {
     got: String(value),
     message: `The version "${String(value).slice(0, 40)}" is not known here.`,

@@ -19,8 +19,9 @@ export interface Source {
   readonly place: Place;
 }
 
-const LONGEST = 300_000;
+const LONGEST = 200_000;
 const DEEPEST = 40;
+const DEEPEST_IN_A_LINE = 10;
 
 export const yamlOptions = {
   version: "1.2",
@@ -39,7 +40,10 @@ const tooDeep = (text: string): boolean => {
     else if (sign === "]" || sign === "}") depth = Math.max(0, depth - 1);
     if (depth > DEEPEST) return true;
   }
-  return new RegExp(`(?:[-?:][ \\t]+){${DEEPEST}}`).test(text) || text.split("\n").some((line) => /^ {400}/.test(line));
+  return (
+    new RegExp(`(?:[-?:][ \\t]+){${DEEPEST_IN_A_LINE}}`).test(text) ||
+    text.split("\n").some((line) => /^ {400}/.test(line))
+  );
 };
 
 const SYNTAX: Readonly<Record<string, string>> = {
