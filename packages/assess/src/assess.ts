@@ -3,7 +3,7 @@ import type { Assessment, MarginAnswer, PageAnswer } from "./assessment.ts";
 import { cautionsFor } from "./cautions.ts";
 import { factsOf } from "./facts/facts.ts";
 import { layoutOf } from "./layout.ts";
-import { marginOf, noMargin } from "./margin/margin.ts";
+import { type Detail, marginOf, noMargin } from "./margin/margin.ts";
 import { missingFacts } from "./missing.ts";
 import { type Ruling, rule } from "./outcome.ts";
 import { pageOf } from "./page/page-lines.ts";
@@ -12,8 +12,8 @@ import { stopsOf } from "./stops/stops.ts";
 
 /** Job in, rulings out. Pure: the same job gives the same answer, to the bit. */
 export const assess = (job: Job): Assessment => {
-  const first = judge(job);
-  const missing = missingFacts(job, judge);
+  const first = judge(job, "whole");
+  const missing = missingFacts(job, (changed) => judge(changed, "word"));
   const ruling = heldBack(first.ruling, missing);
   return {
     format: 1,
@@ -24,7 +24,9 @@ export const assess = (job: Job): Assessment => {
     margin: first.margin,
     missing,
     remedies:
-      first.stops.length > 0 ? [] : remediesFor(job, ruling.outcome, (changed) => marginOf(changed, factsOf(changed))),
+      first.stops.length > 0
+        ? []
+        : remediesFor(job, ruling.outcome, (changed) => marginOf(changed, factsOf(changed), "word")),
     layout: layoutOf(job),
     cautions: cautionsFor(job),
   };
@@ -34,15 +36,17 @@ interface Judged extends Pick<Assessment, "outcome" | "stops" | "page" | "margin
   readonly ruling: Ruling;
 }
 
-const judge = (job: Job): Judged => {
+const judge = (job: Job, detail: Detail): Judged => {
   const facts = factsOf(job);
   const stops = stopsOf(job);
   const page = stops.length > 0 ? notJudged(job, facts) : pageOf(job, facts);
-  const margin: MarginAnswer =
-    stops.length > 0 ? noMargin("Not computed: a figure would be false comfort here.") : marginOf(job, facts);
+  const margin =
+    stops.length > 0 || (detail === "word" && page.verdict === "fails") ? notComputed : marginOf(job, facts, detail);
   const ruling = rule(job, facts, stops, page, margin);
   return { outcome: ruling.outcome, ruling, stops, page, margin };
 };
+
+const notComputed: MarginAnswer = noMargin("Not computed: a figure would be false comfort here.");
 
 /** The page is still laid out, so that it is seen what it asks; but it is not said to be met. */
 const notJudged = (job: Job, facts: ReturnType<typeof factsOf>): PageAnswer => ({

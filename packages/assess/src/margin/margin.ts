@@ -19,11 +19,14 @@ export const noMargin = (sentence: string, unable: readonly Unable[] = []): Marg
   unable,
 });
 
+/** whole: everything a person is shown; word: only what the verdict needs, for trying out answers to open questions. */
+export type Detail = "whole" | "word";
+
 /** Mechanics and published codes, at the worst end of every uncertain fact, with the best end beside. */
-export const marginOf = (job: Job, facts: Facts): MarginAnswer => {
-  const worst = endOf(job, facts, "worst");
+export const marginOf = (job: Job, facts: Facts, detail: Detail = "whole"): MarginAnswer => {
+  const worst = endOf(job, facts, "worst", detail);
   if (isUnable(worst)) return noMargin(worst.reason, [worst]);
-  const best = endOf(job, facts, "best");
+  const best = detail === "whole" ? endOf(job, facts, "best", "word") : worst;
   const bestChecks = isUnable(best) ? [] : best.counted;
   const verdict = wordFor(worst.counted, worst.hardUse);
   return {
@@ -45,7 +48,7 @@ interface EndAnswer {
   readonly unable: readonly Unable[];
 }
 
-const endOf = (job: Job, facts: Facts, end: End): EndAnswer | Unable => {
+const endOf = (job: Job, facts: Facts, end: End, detail: Detail): EndAnswer | Unable => {
   const inputs = marginInputs(job, facts, end);
   if (isUnable(inputs)) return inputs;
   const cases = baseCases(job, inputs, facts.bases);
@@ -53,7 +56,7 @@ const endOf = (job: Job, facts: Facts, end: End): EndAnswer | Unable => {
   const standing = (s: BaseCase["standing"]) => cases.filter((c) => c.standing === s);
   const counted = judged(job, inputs, standing("counted"), "limit");
   const rest =
-    end === "worst"
+    detail === "whole"
       ? [judged(job, inputs, standing("hard-use"), "advice"), judged(job, inputs, standing("information"), "advice")]
       : [];
   return {
@@ -83,24 +86,23 @@ const wordFor = (checks: readonly MarginCheck[], hardUse: readonly MarginCheck[]
   if (counts.length === 0) return "not-computed";
   const cracked = counts.filter((c) => c.concrete !== "uncracked");
   const uncracked = counts.filter((c) => c.concrete !== "cracked");
-  const holds = (list: readonly MarginCheck[], limit: number): boolean =>
-    list.every((c) => c.ratio <= (c.id.endsWith("slab-first-crack") ? Math.min(limit, limit === 1 ? 1 : 0.7) : limit));
-  if (
-    holds(cracked, 0.8) &&
-    holds(
-      hardUse.filter((c) => c.concrete !== "uncracked" && c.weight === "advice" && !c.id.includes("collapse")),
-      1,
-    )
-  )
-    return "ample";
-  if (holds(cracked, 1)) return "enough";
-  return holds(uncracked, 1) ? "thin" : "short";
+  if (holds(cracked, "ample") && holds(hardUse.filter(judgedHard), "enough")) return "ample";
+  if (holds(cracked, "enough")) return "enough";
+  return holds(uncracked, "enough") ? "thin" : "short";
 };
+
+/** Equal to the last printed digit is not over. */
+const ROUNDING = 1 + 1e-9;
+
+const limits = { enough: { crack: 1, other: 1 }, ample: { crack: 0.7, other: 0.8 } } as const;
+
+const holds = (checks: readonly MarginCheck[], word: keyof typeof limits): boolean =>
+  checks.every((c) => c.ratio <= limits[word][c.id.endsWith("slab-first-crack") ? "crack" : "other"] * ROUNDING);
 
 const hardWords = (verdict: MarginAnswer["verdict"], hardUse: readonly MarginCheck[]): string => {
   if (verdict !== "ample" && verdict !== "enough") return "";
   const over = hardUse.filter(judgedHard).toSorted((a, b) => b.ratio - a.ratio)[0];
-  return over && over.ratio > 1
+  return over && over.ratio > ROUNDING
     ? ` In hard use (60/40 on the pads or between the columns, stopped hard) it is not enough: ${over.title.toLowerCase()} ${percent(over.ratio)}.`
     : "";
 };
