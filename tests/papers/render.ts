@@ -27,8 +27,8 @@ const { assess } = await import("@floorworthy/assess");
 const { readdirSync, readFileSync } = await import("node:fs");
 for (const file of readdirSync("examples").filter((f) => f.endsWith(".yaml"))) {
   const reading = readJob(readFileSync(`examples/${file}`, "utf8"), {
-    readText: (path: string) => readFileSync(`examples/${path}`, "utf8"),
-  } as never);
+    load: (path) => readFileSync(`examples/${path}`, "utf8"),
+  });
   if (!reading.ok) {
     console.log(file, reading.issues.slice(0, 3));
     continue;

@@ -17,7 +17,7 @@ const HARD = "\u00a0";
 const glued = (words: string): string =>
   words
     .replace(/(\d) (?=\d+\/\d)/g, `$1${HARD}`)
-    .replace(/(\d) (?=(?:in|ft|mm|m|psi|MPa|lb-ft|N·m|cu|sq|m³|m²|%|days|°F|°C)\b)/g, `$1${HARD}`)
+    .replace(/(\d) (?=(?:in|ft|mm|m|psi|MPa|lb-ft|N·m|cu|sq|m³|m²|%|days|°F|°C)(?!\w))/g, `$1${HARD}`)
     .replace(/(cu|sq) (?=yd|ft)/g, `$1${HARD}`);
 
 /** Lines no wider than `width`, broken at spaces; a single word that is too long is cut. */

@@ -1,6 +1,6 @@
 import type { PlacedBase } from "@floorworthy/assess";
 import { distance, nearestOnSegment, type Point } from "@floorworthy/engine/geometry";
-import type { Job } from "@floorworthy/job";
+import type { Job, Zone } from "@floorworthy/job";
 import { printFeet, printLength, type UnitSystem } from "../print/measure.ts";
 import { corners } from "./extents.ts";
 import { jointDistance, keepClearOutline, windowOf } from "./keep-clear.ts";
@@ -10,14 +10,23 @@ interface Reach {
   readonly from: Point;
   readonly to: Point;
   readonly distance: number;
-  readonly what: "joint" | "crack";
+  readonly what: "joint" | "crack" | "pad edge";
 }
 
+/** Sides of pads that are not one with their slab: a cold joint all round. */
+const coldSides = (zones: readonly Zone[]) =>
+  zones
+    .filter(({ kind, tied }) => (kind === "pad" || kind === "strip") && tied.known && tied.value !== "cast-with")
+    .flatMap(({ outline }) =>
+      outline.map((a, i) => ({ a, b: outline[(i + 1) % outline.length]!, what: "pad edge" as const })),
+    );
+
 /** From the base's anchors (its corners when they are not known) to the nearest joint or crack. */
-export const nearestLine = (base: PlacedBase, { joints, cracks }: Job["floor"]): Reach | undefined => {
+export const nearestLine = (base: PlacedBase, { joints, cracks, zones }: Job["floor"]): Reach | undefined => {
   const places = base.anchors.length ? base.anchors.map((anchor) => anchor.at) : base.outline;
   const lines = [
     ...joints.map(({ from, to }) => ({ a: from, b: to, what: "joint" as const })),
+    ...coldSides(zones),
     ...cracks.flatMap(({ line }) => line.slice(1).map((b, i) => ({ a: line[i]!, b, what: "crack" as const }))),
   ];
   let best: Reach | undefined;
@@ -58,7 +67,10 @@ const reachPart = (base: PlacedBase, job: Job): Part => {
   };
 };
 
-const basePart = (base: PlacedBase, distanceToJoints: number, units: UnitSystem): Part => ({
+/** Signs shrink with the plan where it is small, so that a base stays readable. */
+const signSize = (ratio: number, largest: number): number => largest * Math.min(1, Math.max(0.45, 64 / ratio));
+
+const basePart = (base: PlacedBase, distanceToJoints: number, ratio: number, units: UnitSystem): Part => ({
   items: [
     {
       kind: "polygon",
@@ -68,18 +80,22 @@ const basePart = (base: PlacedBase, distanceToJoints: number, units: UnitSystem)
       hatch: "none",
     },
     { kind: "polygon", tag: "windows", points: corners(windowOf(base, units)), pen: "window", hatch: "none" },
-    { kind: "polygon", tag: "bases", points: base.outline, pen: "plate", hatch: "blank" },
-    ...base.anchors.map(({ at }) => ({ kind: "symbol", tag: "anchors", name: "anchor", at, size: 1.7 }) as const),
-    { kind: "symbol", tag: "centres", name: "centre", at: base.centre, size: 3 },
+    { kind: "polygon", tag: "bases", points: base.outline, pen: ratio > 80 ? "wall" : "plate", hatch: "blank" },
+    ...base.anchors.map(
+      ({ at }) => ({ kind: "symbol", tag: "anchors", name: "anchor", at, size: signSize(ratio, 1.7) }) as const,
+    ),
+    { kind: "symbol", tag: "centres", name: "centre", at: base.centre, size: signSize(ratio, 3) },
   ],
   wanted: [{ tag: "labels", words: `${base.side} column`, lettering: "bold", at: base.outline[0] ?? base.centre }],
 });
 
-export const basesPart = (bases: readonly PlacedBase[], job: Job): Part => {
+export const basesPart = (bases: readonly PlacedBase[], job: Job, ratio: number): Part => {
   const { distance: toJoints } = jointDistance(job.lift, job.units);
   const [a, b] = [bases[0], bases[1]];
   const line =
     a && b ? [{ kind: "line", tag: "centres", from: a.centre, to: b.centre, pen: "centre-line" } as const] : [];
-  const made = together(bases.map((base) => together([basePart(base, toJoints, job.units), reachPart(base, job)])));
+  const made = together(
+    bases.map((base) => together([basePart(base, toJoints, ratio, job.units), reachPart(base, job)])),
+  );
   return { items: [...made.items, ...line], wanted: made.wanted };
 };

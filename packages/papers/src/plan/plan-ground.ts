@@ -79,7 +79,7 @@ export const planGround = (job: Job, assessment: Assessment, zone: Rect, wantedS
     jointsPart(job.floor.joints),
     cracksPart(job.floor.cracks, job.units),
     wallsPart(job.bay, outline, job.units),
-    basesPart(layout.bases, job),
+    basesPart(layout.bases, job, scale.ratio),
     readingsPart(job, layout.bases),
   ]);
   const pen = floor.known === "known" ? "edge" : "planned";

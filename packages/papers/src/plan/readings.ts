@@ -15,16 +15,22 @@ const placeOf = (reading: ThicknessReading, bases: readonly PlacedBase[], turn: 
     : undefined;
 };
 
-export const readingsPart = ({ floor, units }: Job, bases: readonly PlacedBase[]): Part => {
-  const drawn = floor.readings.flatMap((reading, i) => {
+/** The figure alone; how each was read stands in the notes. */
+const readingWords = ({ thickness, end }: ThicknessReading, units: Job["units"]): string => {
+  const figure = thickness.known ? printLength(thickness.value, units) : "no figure";
+  return `${end === "still-concrete" ? "over " : ""}${figure}${end === "dropped" ? ", bit dropped" : ""}`;
+};
+
+export const readingsPart = (job: Job, bases: readonly PlacedBase[]): Part => {
+  const drawn = job.floor.readings.flatMap((reading, i) => {
     const at = placeOf(reading, bases, i);
     return at ? [{ reading, at }] : [];
   });
   return {
-    items: drawn.map(({ at }) => ({ kind: "symbol", tag: "readings", name: "reading", at, size: 1.6 })),
+    items: drawn.map(({ at }) => ({ kind: "symbol", tag: "readings", name: "reading", at, size: 1.4 })),
     wanted: drawn.map(({ reading, at }) => ({
       tag: "labels",
-      words: `${reading.thickness.known ? `${reading.end === "still-concrete" ? "over " : ""}${printLength(reading.thickness.value, units)}` : "no figure"} ${reading.method}${reading.end === "dropped" ? ", bit dropped" : ""}`,
+      words: readingWords(reading, job.units),
       lettering: "regular",
       at,
     })),

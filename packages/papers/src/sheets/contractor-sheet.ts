@@ -71,12 +71,12 @@ const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly No
         quantityNote(job, assessment),
         conditionsNote(assessment),
         mixNote(job),
-        steelNote(job),
+        steelNote(job, assessment),
         keepOutNote(job),
         toleranceNote(job),
         pourDayNote(),
         curingNote(job),
-        datesNote(job),
+        datesNote(job, mode),
         cautionNote(assessment, mode),
       ]
     : [
@@ -86,7 +86,7 @@ const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly No
         foundNote(job),
         anchorsNote(job),
         beforeDrillingNote(job),
-        datesNote(job),
+        datesNote(job, mode),
         cautionNote(assessment, mode),
       ];
 
@@ -95,19 +95,23 @@ const titles: Readonly<Record<SheetMode, string>> = {
   standing: "Floor for a vehicle lift: no concrete is to be poured",
 };
 
+/** The sentence on at most two lines, or three small ones. */
+const headline = (sentence: string, width: number): { lines: readonly string[]; size: number } => {
+  for (let size = 2.4; size > 1.65; size -= 0.1) {
+    const lines = wrapText(sentence, size, "regular", width);
+    if (lines.length * size * 1.15 <= 5.6) return { lines, size };
+  }
+  return { lines: [...wrapText(sentence, 1.7, "regular", width - 3).slice(0, 2), "…"], size: 1.7 };
+};
+
 const head = (mode: SheetMode, assessment: Assessment, box: Rect): readonly Item[] => {
-  const lines = wrapText(assessment.sentence, 2.4, "regular", box.x1 - box.x0 - 4).slice(0, 2);
+  const { lines, size } = headline(assessment.sentence, box.x1 - box.x0 - 4);
   return [
     text("note-head-heading", box.x0 + 2, box.y0 + 5.2, titles[mode], 4.2, { lettering: "bold" }),
-    text(
-      "note-head-scale",
-      box.x1 - 2,
-      box.y0 + 4.6,
-      "To scale when printed at 100 %. Figures come before scaling.",
-      2.1,
-      { align: "end" },
-    ),
-    ...lines.map((line, i) => text("note-head", box.x0 + 2, box.y0 + 8.7 + i * 2.9, line, 2.4)),
+    text("note-head-scale", box.x1 - 2, box.y0 + 4.6, "To scale when printed at 100 %. Written figures govern.", 2.1, {
+      align: "end",
+    }),
+    ...lines.map((line, i) => text("note-head", box.x0 + 2, box.y0 + 6.2 + (i + 1) * size * 1.15, line, size)),
     { kind: "line", tag: "frame", from: { x: box.x0, y: box.y1 }, to: { x: box.x1, y: box.y1 }, pen: "frame" },
   ];
 };
@@ -139,11 +143,20 @@ const cells = (
   ];
 };
 
-/** Widths of plan and notes tried in turn: a wide plan first, then more room for words. */
-const layouts = [
-  { plan: 0.565, columns: 2, readable: 2.05 },
-  { plan: 0.44, columns: 3, readable: 0 },
-] as const;
+/** Two ways to share the sheet: a wide plan, or more room for words. */
+const layouts = {
+  wide: { plan: 0.565, columns: 2 },
+  narrow: { plan: 0.44, columns: 3 },
+} as const;
+
+interface SheetLayout {
+  readonly plan: number;
+  readonly columns: number;
+}
+
+/** Em sizes, mm: comfortable, and still acceptable where it buys a larger plan. */
+const COMFORTABLE = 2;
+const ACCEPTABLE = 1.85;
 
 const caption = (x: number, y: number, words: string): Words =>
   text("captions", x, y, words, 2.3, { lettering: "bold" });
@@ -151,6 +164,7 @@ const caption = (x: number, y: number, words: string): Words =>
 interface Body {
   readonly items: readonly Item[];
   readonly size: number;
+  readonly scale: number;
   readonly plan: string;
   readonly section: string;
 }
@@ -160,18 +174,12 @@ const legend = (mode: SheetMode): string =>
     ? "Stones: new concrete. Dashed box: no steel inside. Dotted: no joint, tube or drain inside. Long dashes: joint to make. Dash-dot: joint that is there."
     : "Dashed box: drilling area. Dotted: no joint inside. Dash-dot: joint; heavy when the pour ended there. Triangle: thickness reading.";
 
-const body = (
-  mode: SheetMode,
-  job: Job,
-  assessment: Assessment,
-  box: Rect,
-  layout: (typeof layouts)[number],
-): Body | undefined => {
+const body = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect, layout: SheetLayout): Body | undefined => {
   const split = box.x0 + (box.x1 - box.x0) * layout.plan;
   const planZone = { x0: box.x0 + 1, y0: box.y0 + 4.5, x1: split - 1, y1: box.y1 - 5 };
   const plan = planGround(job, assessment, planZone);
   if (!plan) return undefined;
-  const tall = 45;
+  const tall = 43;
   const sectionZone = { x0: split + 1, y0: box.y0 + 4.5, x1: box.x1 - 1, y1: box.y0 + tall - 1 };
   const section = sectionGround(job, assessment, sectionZone);
   const top = section ? box.y0 + tall : box.y0;
@@ -192,6 +200,7 @@ const body = (
   });
   return {
     size: notes.size,
+    scale: plan.scale,
     plan: plan.written,
     section: section?.written ?? "",
     items: [
@@ -222,15 +231,12 @@ const body = (
   };
 };
 
-/** The first layout whose words are large enough to read on a clipboard, else the last that holds them. */
+/** A wide plan where its words can be read; more room for words where the plan loses nothing or they could not be. */
 const chooseBody = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect): Body | undefined => {
-  let last: Body | undefined;
-  for (const layout of layouts) {
-    const made = body(mode, job, assessment, box, layout);
-    if (made && made.size >= layout.readable) return made;
-    last = made ?? last;
-  }
-  return last;
+  const wide = body(mode, job, assessment, box, layouts.wide);
+  if (wide && wide.size >= COMFORTABLE) return wide;
+  const narrow = body(mode, job, assessment, box, layouts.narrow);
+  return wide && (!narrow || (wide.scale < narrow.scale && wide.size >= ACCEPTABLE)) ? wide : narrow;
 };
 
 /**

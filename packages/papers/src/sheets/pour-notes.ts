@@ -3,16 +3,20 @@
  * base course, curing days, bar sizes) are common practice, no source, and the sheet says so where they are not given.
  */
 import type { Assessment } from "@floorworthy/assess";
-import type { Job } from "@floorworthy/job";
-import { jointDistance, windowMargin } from "../plan/keep-clear.ts";
+import type { Rect } from "@floorworthy/engine/geometry";
+import type { Job, Joint } from "@floorworthy/job";
+import { jointDistance, windowMargin, windowOf } from "../plan/keep-clear.ts";
 import { sizeOf } from "../plan/zones.ts";
 import { dayAfter } from "../print/calendar-day.ts";
 import { printFeet, printLength, printStress, printTemperature, printVolume } from "../print/measure.ts";
 import { printTerm } from "../print/term.ts";
 import { concreteQuantities } from "./concrete-quantities.ts";
 import { type Note, note } from "./note.ts";
+import type { SheetMode } from "./refusal.ts";
 
 const either = (job: Job, inchPound: string, si: string): string => (job.units === "si" ? si : inchPound);
+
+const tape = (mm: number, job: Job): string => `${printFeet(mm, job.units)}${job.units === "si" ? " mm" : ""}`;
 
 /** Orders are rounded up to what a plant sells. */
 const ordered = (mm3: number, job: Job): string => {
@@ -52,7 +56,11 @@ export const mixNote = (job: Job): Note => {
       ? `Slump ${printLength(pour.slump.value, job.units)} when placed; no water added on site.`
       : "No water added on site; ask the plant for a water reducer.",
     "Water to cement at most 0.50; 0.45 where it will freeze (common practice).",
-    pour?.air.known ? `Air ${Math.round(pour.air.value * 1000) / 10} %.` : undefined,
+    pour?.air.known
+      ? pour.air.value > 0
+        ? `Air ${Math.round(pour.air.value * 1000) / 10} %.`
+        : "No entrained air."
+      : undefined,
     pour?.cement.known ? `Cement type ${pour.cement.value}.` : undefined,
     pour?.fibre.known
       ? `Fibre ${either(job, `${(((pour.fibre.value * 1e9) / 9.80665) * 1.685555).toFixed(1)} lb per cu yd`, `${((pour.fibre.value * 1e9) / 9.80665).toFixed(1)} kg/m³`)}.`
@@ -61,14 +69,36 @@ export const mixNote = (job: Job): Note => {
   ]);
 };
 
-export const steelNote = (job: Job): Note => {
+/** One line for each kind of bar, with all its depths. */
+const barLines = ({ floor, units }: Job): readonly string[] => {
+  const depths = new Map<string, string[]>();
+  for (const { size, spacing, depth, direction } of floor.bars) {
+    const way = direction === "both" ? "each way" : `along the ${direction === "x" ? "width" : "depth"}`;
+    const kind = `${size}${spacing.known ? ` at ${printLength(spacing.value, units)}` : ""} ${way}`;
+    depths.set(kind, [...(depths.get(kind) ?? []), ...(depth.known ? [printLength(depth.value, units)] : [])]);
+  }
+  return [...depths].map(([kind, down]) => `${kind}${down.length ? `, ${down.join(" and ")} below the top` : ""}.`);
+};
+
+/** Where the clear windows lie, from the two walls. */
+const windowLine = (windows: readonly Rect[], job: Job): string | undefined => {
+  if (!windows.length) return undefined;
+  const spans = (axis: "x" | "y") =>
+    [
+      ...new Set(
+        windows.map((w) =>
+          (axis === "x" ? [w.x0, w.x1] : [w.y0, w.y1]).map((s) => printFeet(s, job.units)).join(" to "),
+        ),
+      ),
+    ].join(" and ");
+  return `Windows lie ${spans("x")} from the left wall, ${spans("y")} from the back wall${job.units === "si" ? " (mm)" : ""}.`;
+};
+
+export const steelNote = (job: Job, { layout }: Assessment): Note => {
   const { bars, reinforcement } = job.floor;
   const asks = job.lift.asks.reinforcement;
   return note("Steel and clear windows", [
-    ...bars.map(
-      ({ size, spacing, depth, direction }) =>
-        `${size}${spacing.known ? ` at ${printLength(spacing.value, job.units)}` : ""} ${direction === "both" ? "each way" : `along ${direction === "x" ? "the width" : "the depth"}`}${depth.known ? `, ${printLength(depth.value, job.units)} below the top` : ""}.`,
-    ),
+    ...barLines(job),
     !bars.length && reinforcement.known && reinforcement.value !== "none"
       ? `Reinforcement: ${reinforcement.value}.`
       : undefined,
@@ -78,8 +108,25 @@ export const steelNote = (job: Job): Note => {
         : "No steel is stated."
       : undefined,
     `No bar, wire, chair or tie inside the dashed windows (${printLength(windowMargin(job.units), job.units)} beyond each base plate), full depth. The anchors are drilled there.`,
-    "Measure the windows from the two walls before placing, and photograph them.",
+    windowLine(
+      layout.bases.map((base) => windowOf(base, job.units)),
+      job,
+    ),
+    "Photograph the windows before the concrete comes.",
   ]);
+};
+
+/** Where a joint is to be made, from the walls when it is parallel to one. */
+const jointLine = ({ name, kind, from, to }: Joint, job: Job): string => {
+  const where =
+    Math.abs(from.x - to.x) < 1
+      ? `, ${tape(from.x, job)} from the left wall`
+      : Math.abs(from.y - to.y) < 1
+        ? `, ${tape(from.y, job)} from the back wall`
+        : "";
+  const words = kind.replace("-", " ");
+  const called = name === "" ? words : name.toLowerCase().includes(words) ? name : `${name}, ${words}`;
+  return `${called}${where}, ${tape(Math.hypot(to.x - from.x, to.y - from.y), job)} long.`;
 };
 
 export const keepOutNote = (job: Job): Note => {
@@ -88,10 +135,7 @@ export const keepOutNote = (job: Job): Note => {
   const wanted = joints.filter((joint) => joint.state === "proposed");
   return note("Joints and keep-outs", [
     `No saw cut, cold or construction joint inside the dotted lines: ${printLength(distance, job.units)} from any anchor (${by}). None across a pad.`,
-    ...wanted.map(
-      ({ name, from, to, kind }) =>
-        `${name || kind}: ${kind}, ${printFeet(Math.hypot(to.x - from.x, to.y - from.y), job.units)}${job.units === "si" ? " mm" : ""} long.`,
-    ),
+    ...wanted.map((joint) => jointLine(joint, job)),
     wanted.some((joint) => joint.kind === "saw-cut")
       ? "Saw a quarter of the slab's thickness deep as soon as the edge does not ravel, the same day."
       : undefined,
@@ -137,12 +181,12 @@ export const curingNote = (job: Job): Note =>
     "No vehicle on it for 7 days at normal temperature, longer when cold.",
   ]);
 
-export const datesNote = (job: Job): Note => {
+export const datesNote = (job: Job, mode: SheetMode): Note => {
   const { asks } = job.lift;
   const poured = job.pour?.date ?? job.floor.poured;
   const days = asks.days.known ? asks.days.value : undefined;
   const earliest = poured && days !== undefined ? dayAfter(poured, days) : undefined;
-  const planned = job.floor.state === "standing" && !job.pour ? "Poured" : "Pour planned";
+  const planned = mode === "pour" ? "Pour planned" : "Poured";
   return note("Dates", [
     poured ? `${planned} ${poured}.` : "Pour date: not set.",
     earliest
@@ -153,15 +197,16 @@ export const datesNote = (job: Job): Note => {
   ]);
 };
 
-export const cautionNote = (assessment: Assessment, mode: "pour" | "standing"): Note => {
-  const own = [
-    "Drilling and sawing make silica dust: shroud and vacuum or water; no dry sweeping.",
-    mode === "pour" ? "Wet concrete burns skin and eyes: boots, gloves, goggles." : undefined,
-    "Columns are unstable until anchored and tied: hoist, two people, never beneath.",
-    "Never load a lift with an anchor missing, spinning or too shallow.",
-  ];
-  return note(
-    "Cautions",
-    [...assessment.cautions, ...own].filter((line, i, all) => line && all.indexOf(line) === i),
-  );
-};
+/** Cautions of conduct, each left out when the assessment already says the same (known by its key word). */
+const conduct = (mode: SheetMode): readonly (readonly [RegExp, string])[] => [
+  [/dust|silica/i, "Drilling and sawing make silica dust: shroud and vacuum or water; no dry sweeping."],
+  ...(mode === "pour" ? [[/wet concrete/i, "Wet concrete burns skin and eyes: boots, gloves, goggles."] as const] : []),
+  [/unstable/i, "Columns are unstable until anchored and tied: hoist, two people, never beneath."],
+  [/anchor missing/i, "Never load a lift with an anchor missing, spinning or too shallow."],
+];
+
+export const cautionNote = ({ cautions }: Assessment, mode: SheetMode): Note =>
+  note("Cautions", [
+    ...new Set(cautions),
+    ...conduct(mode).flatMap(([key, words]) => (cautions.some((caution) => key.test(caution)) ? [] : [words])),
+  ]);

@@ -5,12 +5,15 @@ import { jointDistance } from "../plan/keep-clear.ts";
 import { printLength, printStress } from "../print/measure.ts";
 import { type Note, note } from "./note.ts";
 
+/** The sentence stands at the head of the sheet: reasons that say the same are not printed twice. */
+const reasonsBeside = (sentence: string, reasons: readonly string[]): readonly string[] => {
+  const others = [...new Set(reasons)].filter((reason) => !sentence.includes(reason));
+  return others.length ? others : [sentence];
+};
+
 /** Notes for a floor that stays as it is: what was found, what the maker asks, what to do before drilling. */
 export const nothingToPourNote = ({ sentence, reasons }: Assessment): Note =>
-  note(
-    "No concrete is to be poured",
-    [sentence, ...reasons].filter((line, i, all) => all.indexOf(line) === i),
-  );
+  note("No concrete is to be poured", reasonsBeside(sentence, reasons));
 
 export const pageNote = ({ page }: Assessment): Note =>
   note(
