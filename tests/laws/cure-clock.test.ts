@@ -65,11 +65,14 @@ describe("worked by hand", () => {
     [55, 15, 12],
     [60, 12, 11],
     [73, 8, 8],
-  ] as const)("75 %% at a constant %i °F: day %i (0 °C) and %i (-10 °C), to the day", (fahrenheit, cautious, usual) => {
-    const when = dayOfStrengthBand(constantTemperature(celsius(fahrenheit)), 0.75, typeI);
-    expect(Math.abs(when.cautious - cautious)).toBeLessThan(1);
-    expect(Math.abs(when.usual - usual)).toBeLessThan(1);
-  });
+  ] as const)(
+    "three quarters at a constant %i °F: day %i (0 °C) and %i (-10 °C), to the day",
+    (fahrenheit, cautious, usual) => {
+      const when = dayOfStrengthBand(constantTemperature(celsius(fahrenheit)), 0.75, typeI);
+      expect(Math.abs(when.cautious - cautious)).toBeLessThan(1);
+      expect(Math.abs(when.usual - usual)).toBeLessThan(1);
+    },
+  );
 });
 
 describe("laws", () => {

@@ -55,7 +55,7 @@ describe("Lerch 1957, Table 1 (from memory), by Menzel's formula", () => {
     [80, 70, 50, 10, 0.175],
     [90, 90, 10, 0, 0.07],
     [90, 90, 10, 10, 0.336],
-  ] as const)("concrete %i °F, air %i °F, %i %%, %i mph: %f lb/ft²/h", (concrete, air, humidity, wind, printed) =>
+  ] as const)("concrete %i °F, air %i °F, %i percent, %i mph: %f lb/ft²/h", (concrete, air, humidity, wind, printed) =>
     near(customary(evaporationMenzel(pour(concrete, air, humidity, wind))), printed, 0.0025),
   );
 });
@@ -68,7 +68,7 @@ describe("ACI 305R-99, Table 2.1 (from memory): humidity for 0.2 lb/ft²/h at 10
     [90, 80, 60],
     [85, 75, 50],
     [80, 70, 40],
-  ] as const)("concrete %i °F, air %i °F: %i %% to the nearest 10 %%", (concrete, air, humidity) => {
+  ] as const)("concrete %i °F, air %i °F: %i percent to the nearest 10 percent", (concrete, air, humidity) => {
     expect(customary(evaporationMenzel(pour(concrete, air, humidity - 5, 10)))).toBeGreaterThanOrEqual(0.2);
     expect(customary(evaporationMenzel(pour(concrete, air, humidity + 5, 10)))).toBeLessThanOrEqual(0.2);
   });
@@ -79,7 +79,7 @@ describe("ACI 305R chart example (from memory): 0.25 lb/ft²/h", () => {
     ["Menzel", evaporationMenzel],
     ["Uno, inch-pound", evaporationUnoCustomary],
     ["Uno, metric", evaporationUnoMetric],
-  ] as const)("%s within 10 %% of the reading", (_, formula) =>
+  ] as const)("%s within a tenth of the reading", (_, formula) =>
     near(customary(formula(pour(87, 80, 50, 12))), 0.25, 0.025),
   );
 });
@@ -91,7 +91,7 @@ describe("Uno 1998: the two printed forms", () => {
     [90, 90, 30, 15],
     [80, 70, 50, 10],
     [95, 85, 40, 8],
-  ] as const)("%i/%i °F, %i %%, %i mph: within 6 %% of each other", (concrete, air, humidity, wind) =>
+  ] as const)("%i/%i °F, %i percent, %i mph: within 6 percent of each other", (concrete, air, humidity, wind) =>
     near(
       evaporationUnoCustomary(pour(concrete, air, humidity, wind)) /
         evaporationUnoMetric(pour(concrete, air, humidity, wind)),

@@ -1,0 +1,147 @@
+import { nutTravel } from "./threads.ts";
+import type { Visit } from "./visit.ts";
+
+/** How well a visit is read (one standard deviation). Defaults: common practice, no source. */
+export interface ReadingError {
+  /** rad */
+  readonly nutTurn: number;
+  /** of the turn read: wrench and friction differ from visit to visit */
+  readonly turnFraction: number;
+  /** mm */
+  readonly rise: number;
+}
+
+export const usualReadingError: ReadingError = { nutTurn: (5 * Math.PI) / 180, turnFraction: 0.15, rise: 0.5 };
+
+/** One reading as a row: what a unit of settling and of slip would show there, what was read, all over its error. */
+interface Row {
+  readonly settling: number;
+  readonly slip: number;
+  readonly read: number;
+}
+
+/** A shape of the two movements in time: ln(1 + t/τ), and (t - onset)^power scaled to 1 at the last visit. */
+interface Shape {
+  readonly tau: number;
+  readonly onset: number;
+  readonly power: 1 | 2;
+}
+
+/** The best fit of movement = settling·ln(1 + t/τ) + slip·shape(t), both at least 0. */
+export interface MovementFit {
+  /** sum of squared, error-scaled misfits */
+  readonly misfit: number;
+  /** movement by settling and by slip up to the last visit, mm */
+  readonly settled: number;
+  readonly slipped: number;
+  /** speed of slip at the last visit, mm per day */
+  readonly rate: number;
+  readonly shape: Shape;
+}
+
+/** What may take part in the fit. */
+export type Parts = "settling" | "slip" | "both";
+
+/**
+ * Least squares over a small set of shapes: τ of 1 h, 1, 7 and 30 days; slip beginning at the setting or at any visit but
+ * the last, steady or growing with the square of time. Both amounts are kept from below 0, so that a settling anchor is not
+ * explained by rising and sinking at once.
+ */
+export const fitMovement = (
+  visits: readonly Visit[],
+  pitch: number,
+  error: ReadingError,
+  parts: Parts,
+): MovementFit | undefined => {
+  let best: MovementFit | undefined;
+  for (const shape of shapesOf(visits)) {
+    const fit = solve(rowsOf(visits, pitch, error, shape), parts);
+    const last = visits[visits.length - 1]!.day;
+    if (best === undefined || fit.misfit < best.misfit - 1e-9)
+      best = {
+        misfit: fit.misfit,
+        settled: fit.settling * Math.log(1 + last / shape.tau),
+        slipped: fit.slip,
+        rate: (fit.slip * shape.power) / (last - shape.onset),
+        shape,
+      };
+  }
+  return best;
+};
+
+/** The fastest speed of slip at the last visit that the readings allow: misfit no more than `allowed`. mm per day */
+export const fastestSlip = (visits: readonly Visit[], pitch: number, error: ReadingError, allowed: number): number => {
+  const last = visits[visits.length - 1]!.day;
+  let fastest = 0;
+  for (const shape of shapesOf(visits)) {
+    const rows = rowsOf(visits, pitch, error, shape);
+    const misfitAt = (slip: number): number =>
+      solve(
+        rows.map((r) => ({ ...r, read: r.read - slip * r.slip })),
+        "settling",
+      ).misfit;
+    let [low, high] = [solve(rows, "both").slip, 1];
+    if (misfitAt(low) > allowed) continue;
+    high += 2 * low;
+    while (misfitAt(high) <= allowed && high < 1e3) high *= 2;
+    for (let step = 0; step < 40; step++) {
+      const middle = (low + high) / 2;
+      if (misfitAt(middle) <= allowed) low = middle;
+      else high = middle;
+    }
+    fastest = Math.max(fastest, (low * shape.power) / (last - shape.onset));
+  }
+  return fastest;
+};
+
+const shapesOf = (visits: readonly Visit[]): Shape[] => {
+  const onsets = [0, ...visits.slice(0, -1).map((visit) => visit.day)].filter(
+    (day, i, all) => i === 0 || day > all[i - 1]!,
+  );
+  return [1 / 24, 1, 7, 30].flatMap((tau) =>
+    onsets.flatMap((onset) => [1, 2].map((power) => ({ tau, onset, power: power as 1 | 2 }))),
+  );
+};
+
+const rowsOf = (visits: readonly Visit[], pitch: number, error: ReadingError, shape: Shape): Row[] => {
+  const last = visits[visits.length - 1]!.day;
+  const settling = (day: number): number => Math.log(1 + day / shape.tau);
+  const slip = (day: number): number => (Math.max(0, day - shape.onset) / (last - shape.onset)) ** shape.power;
+  const rows: Row[] = [];
+  let before = 0;
+  for (const { day, nutTurn, rise } of visits) {
+    if (nutTurn !== undefined) {
+      const sd = nutTravel(Math.hypot(error.nutTurn, error.turnFraction * nutTurn), pitch);
+      rows.push({
+        settling: (settling(day) - settling(before)) / sd,
+        slip: (slip(day) - slip(before)) / sd,
+        read: nutTravel(nutTurn, pitch) / sd,
+      });
+      before = day;
+    }
+    if (rise !== undefined)
+      rows.push({ settling: settling(day) / error.rise, slip: slip(day) / error.rise, read: rise / error.rise });
+  }
+  return rows;
+};
+
+/** Two amounts, neither below 0, by least squares. */
+const solve = (rows: readonly Row[], parts: Parts): { settling: number; slip: number; misfit: number } => {
+  const sum = (of: (row: Row) => number): number => rows.reduce((total, row) => total + of(row), 0);
+  const [aa, ab, bb] = [sum((r) => r.settling ** 2), sum((r) => r.settling * r.slip), sum((r) => r.slip ** 2)];
+  const [ay, by] = [sum((r) => r.settling * r.read), sum((r) => r.slip * r.read)];
+  const misfit = (settling: number, slip: number): number =>
+    sum((r) => (r.read - settling * r.settling - slip * r.slip) ** 2);
+  const alone = [
+    { settling: aa > 0 ? Math.max(0, ay / aa) : 0, slip: 0 },
+    { settling: 0, slip: bb > 0 ? Math.max(0, by / bb) : 0 },
+  ];
+  const det = aa * bb - ab * ab;
+  const together = { settling: (ay * bb - by * ab) / det, slip: (by * aa - ay * ab) / det };
+  const candidates = parts === "settling" ? [alone[0]!] : parts === "slip" ? [alone[1]!] : [...alone];
+  if (parts === "both" && det > 1e-12 * aa * bb && together.settling >= 0 && together.slip >= 0)
+    candidates.push(together);
+  return candidates
+    .map((c) => ({ ...c, misfit: misfit(c.settling, c.slip) }))
+    .reduce((best, c) => (c.misfit < best.misfit ? c : best));
+};
