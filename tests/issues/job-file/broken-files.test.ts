@@ -1,4 +1,4 @@
-import { type Issue, issueCatalogue, readJob, readLift } from "@floorworthy/job";
+import { type Issue, issueCatalogue, printIssue, readJob, readLift } from "@floorworthy/job";
 import { describe, expect, test } from "vitest";
 import { brokenFiles } from "./broken-files.ts";
 
@@ -125,4 +125,12 @@ test("every code of the catalogue is met in this file", () => {
     ...["and-more", "file-in-file", "unusual", "spacing-differs", "older-format"],
   ]);
   expect(Object.keys(issueCatalogue).filter((code) => !here.has(code))).toEqual([]);
+});
+
+test("issues carry the name of their file", () => {
+  const reading = readJob("floorworthy: 1\n", { name: "garage.yaml" });
+  expect(reading.ok ? [] : reading.issues.map((issue) => printIssue(issue, "?"))).toEqual([
+    'garage.yaml:1:1  title: "title" is missing. Needed: what the job is called, in a few words.',
+    'garage.yaml:1:1  lift: "lift" is missing. Needed: the lift, as its maker\'s sheet describes it.',
+  ]);
 });

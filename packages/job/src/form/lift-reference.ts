@@ -24,7 +24,7 @@ const refuse = (
 };
 
 const fetched = (node: Node, place: Place, file: string): Lift => {
-  if (place.file !== undefined)
+  if (place.within === "sheet")
     return refuse(
       place,
       node,
@@ -43,7 +43,7 @@ const fetched = (node: Node, place: Place, file: string): Lift => {
       `The file "${file.slice(0, 60)}" could not be read.`,
       "Check the name, or write the lift out here.",
     );
-  const source = parseSource(content, place.desk, file);
+  const source = parseSource(content, place.desk, file, "sheet");
   if (!source) return liftForm.absent(place);
   const inside: Place = { ...source.place, path: place.path };
   const entries = entriesOf(source.root, inside, ["floorworthy", "lift"], "a lift sheet");

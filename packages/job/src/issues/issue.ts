@@ -14,7 +14,7 @@ export interface Issue {
   readonly message: string;
   /** what to write instead, one sentence */
   readonly hint: string;
-  /** the file, when it is another one than the job's own */
+  /** name of the file, when it has one */
   readonly file?: string;
 }
 

@@ -99,9 +99,14 @@ const parse = (text: string, lines: LineCounter): Document | "too-deep" => {
 };
 
 /** A file's text as a tree whose nodes know their lines, brought to the newest version; undefined after reporting. */
-export const parseSource = (text: string, desk: Desk, file?: string): Source | undefined => {
+export const parseSource = (
+  text: string,
+  desk: Desk,
+  file: string | undefined,
+  within: Place["within"],
+): Source | undefined => {
   const lines = new LineCounter();
-  const place: Place = { desk, lines, file, path: [], basis: { kind: "stated" }, around: undefined };
+  const place: Place = { desk, lines, file, within, path: [], basis: { kind: "stated" }, around: undefined };
   if (text.length > LONGEST) {
     report(place, undefined, "too-large", {
       got: String(text.length),

@@ -18,7 +18,10 @@ export interface Desk {
 export interface Place {
   readonly desk: Desk;
   readonly lines: LineCounter;
+  /** name of the file, when it has one */
   readonly file: string | undefined;
+  /** the job's own file, or a lift sheet it refers to */
+  readonly within: "job" | "sheet";
   readonly path: readonly (string | number)[];
   /** how a fact is known that says nothing of it */
   readonly basis: Basis;

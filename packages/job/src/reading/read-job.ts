@@ -12,7 +12,7 @@ import { parseSource } from "./parse-source.ts";
 import { at, type Desk, type Place, warn } from "./place.ts";
 
 export interface ReadOptions {
-  /** shown when an issue is printed; a job without a title takes it */
+  /** the file's name; its issues carry it */
   readonly name?: string;
   /** fetches the text of a file the job refers to; undefined when it cannot be had */
   readonly load?: (name: string) => string | undefined;
@@ -47,8 +47,9 @@ const readWith = <T>(
   what: string,
   text: string,
   desk: Desk,
+  name: string | undefined,
 ): { readonly file: T; readonly root: YAMLMap; readonly place: Place } | undefined => {
-  const source = parseSource(text, desk);
+  const source = parseSource(text, desk, name, "job");
   const entries = source && entriesOf(source.root, source.place, Object.keys(fields), what);
   if (!source || !entries) return undefined;
   const versionMissing = desk.issues.some(({ code }) => code === "missing-version");
@@ -88,7 +89,7 @@ const warnOfSpacing = (job: Job, root: YAMLMap, place: Place): void => {
  */
 export const readJob = (text: string, options: ReadOptions = {}): JobReading => {
   const desk = deskFor(options);
-  const read = readWith(jobFields, "a job", text, desk);
+  const read = readWith(jobFields, "a job", text, desk, options.name);
   if (!read || desk.issues.length > 0) return { ok: false, issues: inOrder(desk.issues) };
   const job = jobOf(read.file);
   warnOfSpacing(job, read.root, read.place);
@@ -98,7 +99,7 @@ export const readJob = (text: string, options: ReadOptions = {}): JobReading => 
 /** Reads a lift sheet on its own: `floorworthy: 1` and `lift:`. */
 export const readLift = (text: string, options: ReadOptions = {}): LiftReading => {
   const desk = deskFor(options);
-  const read = readWith(liftSheetFields, "a lift sheet", text, desk);
+  const read = readWith(liftSheetFields, "a lift sheet", text, desk, options.name);
   return read && desk.issues.length === 0
     ? { ok: true, lift: read.file.lift, warnings: inOrder(desk.warnings) }
     : { ok: false, issues: inOrder(desk.issues) };
