@@ -4,7 +4,7 @@ import { contractorSheet, drawingToSvg, padSection, planDrawing } from "@floorwo
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { assessmentOf, box, choice, known, newPour } from "./fixtures.ts";
-import { groundOf, strays } from "./reading-back.ts";
+import { dimensionsOf, groundOf, readFigure, strays } from "./reading-back.ts";
 
 type P = { readonly x: number; readonly y: number };
 
@@ -73,7 +73,9 @@ test("the drawing of a mirrored job is the mirrored drawing", () => {
   expect(pointsOf(mirrored(newPour), (p) => p)).toEqual(pointsOf(newPour, (p) => ({ x: width - p.x, y: p.y })));
 });
 
-const length = (low: number, high: number) => fc.double({ min: low, max: high, noNaN: true });
+/** Evenly spread: doubles of fast-check crowd around zero. */
+const length = (low: number, high: number) =>
+  fc.integer({ min: 0, max: 100_000 }).map((n) => low + ((high - low) * n) / 100_000);
 
 const jobs = fc
   .record({
@@ -148,6 +150,12 @@ describe("for any job", () => {
         const assessment = assessmentOf(job);
         for (const drawing of [planDrawing(job, assessment), padSection(job, assessment)]) {
           expect(drawingToSvg(drawing)).not.toMatch(/NaN|Infinity|undefined/);
+        }
+        const ground = planDrawing(job, assessment).items.find((item) => item.kind === "ground");
+        for (const { axis, from, to, words } of ground ? dimensionsOf(ground) : []) {
+          if (axis === "aligned") continue;
+          const off = Math.abs(readFigure(words) - Math.abs(to[axis] - from[axis]));
+          expect(off).toBeLessThanOrEqual(job.units === "si" ? 0.5 + 1e-9 : 25.4 / 32 + 1e-9);
         }
         const sheet = contractorSheet(job, assessment, { date: "2026-05-05", paper: "letter" });
         if (isUnable(sheet)) {
