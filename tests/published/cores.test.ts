@@ -2,7 +2,6 @@
  * Cores, and thickness from echoes, against printed values.
  *
  * Sources
- * - Concrete Q&A, Concrete International 42(12), 2020, p. 80 (read): ACI 318-19 26.12.6.1(e) at the edge of the limit.
  * - ASTM C42/C42M length factors: 0.96 and 0.93 read on a public page, 0.98 and 0.87 from memory.
  * - ACI 214.4R-10, Tables 8.1, 9.1, 9.6 and the two methods of chapter 9: from memory; the worked set is derived by two
  *   independent calculations, no published answer. Against ASTM C42 only as a comparison of two recollections.
@@ -18,11 +17,9 @@ import {
   alternateStrength,
   type Core,
   characteristicInPlaceEn13791,
-  coreAcceptance,
   coreFactorsAci2144,
   coreLengthFactorC42,
   coreToCubeFactor,
-  cylinderAcceptance,
   impactEchoThickness,
   inPlaceStrength,
   knUnknownVariance,
@@ -41,29 +38,6 @@ const known = <T>(value: T): Exclude<T, { unable: true }> => {
   if (isUnable(value)) throw new Error(value.reason);
   return value as Exclude<T, { unable: true }>;
 };
-
-describe("Concrete International 42(12) p. 80: cores 4940, 4970, 5370 psi against f'c 6000 psi", () => {
-  const [mean, single] = coreAcceptance([4940, 4970, 5370], 6000);
-  test("mean 5090 psi to 10 psi, 84.8 % of f'c as printed from it", () => {
-    near(((mean?.percent ?? 0) / 100) * 6000, 5090, 5);
-    near((5090 / 6000) * 100, 84.8, 0.05);
-  });
-  test("short of 85 % as computed, met as a whole percent", () => {
-    expect(mean?.strict).toBe("not-met");
-    expect(mean?.rounded).toBe("met");
-  });
-  test("no core below 75 % = 4500 psi", () => expect(single?.strict).toBe("met"));
-});
-
-describe("ACI 318: cylinders, 500 psi and 10 % (as quoted in a trade journal)", () => {
-  const psi = (value: number): number => toBase(value, "psi");
-  test("f'c 4000: a test of 3500 passes, 3490 does not", () => {
-    near(cylinderAcceptance([psi(4100)], psi(4000)).singleLimit, psi(3500), 1e-9);
-    expect(cylinderAcceptance([4500, 4500, 3490].map(psi), psi(4000)).single).toBe("not-met");
-    expect(cylinderAcceptance([4500, 4500, 3510].map(psi), psi(4000)).threeInARow).toBe("met");
-  });
-  test("f'c 6000: limit 5400", () => near(cylinderAcceptance([], psi(6000)).singleLimit, psi(5400), 1e-9));
-});
 
 describe("ASTM C42: length/diameter", () => {
   test.each([

@@ -35,7 +35,7 @@ export const coarseThread = (diameter: number): Thread | undefined =>
   threads.find((thread) => Math.abs(thread.diameter - diameter) < 0.1);
 
 /**
- * Tensile stress area, mm²: π/4 (d - 0.9 P)² inch threads (ASME B1.1), π/4 (d - 0.9382 P)² metric (ISO 898-1, mean of
+ * Tensile stress area, mm²: π/4 (d - 0.9743 P)² inch threads (ASME B1.1), π/4 (d - 0.9382 P)² metric (ISO 898-1, mean of
  * pitch and root diameters).
  */
 export const stressArea = ({ name, diameter, pitch }: Thread): number =>

@@ -80,7 +80,6 @@ export {
   ultimateShrinkageAci209,
 } from "./shrinkage.ts";
 export { impactEchoThickness, radarDepth } from "./sounding-depth.ts";
-export { type Acceptance, coreAcceptance, cylinderAcceptance } from "./strength-acceptance.ts";
 export {
   cylinderFromCube,
   meanFlexuralStrength,
