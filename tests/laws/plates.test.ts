@@ -189,6 +189,34 @@ describe("every solve", () => {
   });
 });
 
+describe("the governing stress", () => {
+  const floor = plainFloor(
+    { x0: 0, x1: 4000, y0: 0, y1: 4000 },
+    { joints: [{ axis: "y", at: 2600, transfer: { kind: "hinge" } }] },
+  );
+  const places = [square(200, 700, 700), square(200, 200, 3000)];
+  const r = solveOne(
+    floor,
+    places.map((p, i) => spread(corners(p), 20_000 + 5_000 * i)),
+    { focus: places },
+  );
+  const tension = (face: "bottom" | "top", p: { x: number; y: number }): number => {
+    const { Mx, My, Mxy } = r.momentsAt(p);
+    const sign = face === "bottom" ? 1 : -1;
+    return (6 / 100 ** 2) * ((sign * (Mx + My)) / 2 + Math.hypot((Mx - My) / 2, Mxy));
+  };
+  test.each(["bottom", "top"] as const)("%s: is the tension at its place, and none is found above it", (face) => {
+    const peak = face === "bottom" ? r.governing.stressBottom : r.governing.stressTop;
+    close(tension(face, peak.at), peak.value, 1e-6);
+    close((6 * peak.moment) / peak.thickness ** 2, peak.value, 1e-12);
+    let largest = 0;
+    for (let x = 0; x <= 4000; x += 20)
+      for (let y = 0; y <= 4000; y += 20) largest = Math.max(largest, tension(face, { x, y }));
+    expect(largest).toBeLessThanOrEqual(peak.value * 1.005);
+    expect(largest).toBeGreaterThan(peak.value * 0.97);
+  });
+});
+
 describe("scaling", () => {
   const floor = plainFloor(square(3000), { thickness: 130 });
   const load = spread(corners({ x0: -150, x1: 100, y0: -200, y1: 150 }), 40_000);
