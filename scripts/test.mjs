@@ -7,7 +7,8 @@ const steps = [
   ["build", process.execPath, ["scripts/build.mjs"]],
   ["tests", "node_modules/.bin/vitest", ["run"]],
 ];
-if (existsSync("tests/browser")) steps.push(["browser", "node_modules/.bin/playwright", ["test", "--config", "tests/browser/playwright.config.ts"]]);
+if (existsSync("tests/browser"))
+  steps.push(["browser", "node_modules/.bin/playwright", ["test", "--config", "tests/browser/playwright.config.ts"]]);
 
 const failed = [];
 for (const [name, command, args] of steps) {

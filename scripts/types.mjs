@@ -1,7 +1,16 @@
 // Type-checks every package under its own library and globals.
 import { spawnSync } from "node:child_process";
 
-const projects = ["packages/engine", "packages/job", "packages/assess", "packages/papers", "apps/cli", "apps/server", "apps/web", "tests"];
+const projects = [
+  "packages/engine",
+  "packages/job",
+  "packages/assess",
+  "packages/papers",
+  "apps/cli",
+  "apps/server",
+  "apps/web",
+  "tests",
+];
 let failed = false;
 for (const project of projects) {
   const { status } = spawnSync(process.execPath, ["node_modules/tsc7/bin/tsc", "-p", project], { stdio: "inherit" });

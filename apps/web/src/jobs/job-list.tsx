@@ -1,0 +1,34 @@
+import type { DemoJob } from "./use-demo-jobs.ts";
+
+/** The jobs at hand; the chosen one is marked. */
+export const JobList = (props: {
+  readonly jobs: readonly DemoJob[];
+  readonly chosen: string | undefined;
+  readonly onFile: (name: string, text: string) => void;
+}) => (
+  <nav className="jobs" aria-label="Jobs">
+    <h2>Jobs</h2>
+    <ol>
+      {props.jobs.map(({ id, title, note }) => (
+        <li key={id}>
+          <a href={`#${id}`} aria-current={id === props.chosen ? "page" : undefined}>
+            <span className="job-title">{title}</span>
+            {note && <span className="job-note">{note}</span>}
+          </a>
+        </li>
+      ))}
+    </ol>
+    <label className="open-file">
+      Open a job file
+      <input
+        type="file"
+        accept=".yaml,.yml,.json"
+        onChange={async ({ target }) => {
+          const file = target.files?.[0];
+          if (file) props.onFile(file.name, await file.text());
+          target.value = "";
+        }}
+      />
+    </label>
+  </nav>
+);

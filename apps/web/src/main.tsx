@@ -1,0 +1,15 @@
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { App } from "./app.tsx";
+import "./look/sizes.css";
+import "./look/paper.css";
+import "./look/arrangement.css";
+import "./look/plan.css";
+import "./look/answers.css";
+import "./look/numbers.css";
+
+createRoot(document.getElementById("root")!).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

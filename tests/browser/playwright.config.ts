@@ -1,0 +1,29 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "@playwright/test";
+import { findChromium } from "../../scripts/ready.mjs";
+
+const port = "4379";
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const chromium = findChromium();
+
+export default defineConfig({
+  testDir: ".",
+  outputDir: `${root}test-results`,
+  timeout: 120_000,
+  expect: { timeout: 30_000 },
+  workers: 1,
+  reporter: "list",
+  use: {
+    baseURL: `http://127.0.0.1:${port}`,
+    viewport: { width: 1280, height: 900 },
+    launchOptions: { args: ["--no-sandbox"], ...(chromium && { executablePath: chromium }) },
+  },
+  webServer: {
+    command: "node scripts/start.mjs",
+    cwd: root,
+    env: { PORT: port, FLOORWORTHY_JOBS: fileURLToPath(new URL("jobs", import.meta.url)) },
+    url: `http://127.0.0.1:${port}/api/health`,
+    timeout: 180_000,
+    reuseExistingServer: false,
+  },
+});
