@@ -4,7 +4,11 @@
  */
 import {
   alphaS,
+  basicBreakoutShear,
+  basicBreakoutShearWelded,
   breakoutCoefficient,
+  breakoutShear,
+  breakoutTension,
   categoryFromReliability,
   countedSteelStrength,
   countedStrength,
@@ -33,6 +37,7 @@ import {
   psiEdgeShear,
   psiEdgeTension,
   psiSplitting,
+  psiThickness,
   pullout,
   sideFaceBlowout,
   sideFaceBlowoutOfRow,
@@ -114,6 +119,8 @@ describe("17.6", () => {
   test("side face 160 ca1 √Abrg √f'c; (1 + ca2/ca1)/4 at a corner; 1 + s/(6 ca1) for a row", () => {
     expect(sideFaceBlowout(2, 1, 2500, 100)).toBe(16_000);
     expect(sideFaceBlowout(2, 1, 2500, 4)).toBe(12_000);
+    expect(sideFaceBlowout(2, 1, 2500, 1)).toBe(8_000);
+    expect(sideFaceBlowout(2, 1, 2500, 6.05)).toBe(16_000);
     expect(sideFaceBlowoutOfRow(16_000, 6, 2)).toBe(24_000);
   });
 });
@@ -129,11 +136,25 @@ describe("17.7 and 17.8, from memory", () => {
     expect(edgeDistanceInNarrowMember(12, [7, 5], 8, 30)).toBe(10);
     expect(edgeDistanceInNarrowMember(12, [9, 5], 8, 9)).toBe(6);
     expect(edgeDistanceInNarrowMember(12, [20, 5], 8, 9)).toBe(12);
+    expect(edgeDistanceInNarrowMember(12, [18.1, 5], 8, 9)).toBe(12);
+    expect(edgeDistanceInNarrowMember(12, [7, 5], 18.1, 9)).toBe(12);
   });
   test("A_Vc as deep as 1.5 ca1 or the slab; le at most 8 da", () => {
     expect([projectedShearArea(4, 12, 10), projectedShearArea(4, 12, 5)]).toEqual([72, 60]);
     expect([loadBearingLength(4, 0.375), loadBearingLength(4, 0.75)]).toEqual([3, 4]);
   });
+  test("Vb at most 9 √f'c ca1^1.5, which governs large anchors, welded or not", () => {
+    const large = { da: 2, le: 16, ca1: 4 };
+    expect(basicBreakoutShear(large, 2500)).toBe(3600);
+    expect(basicBreakoutShearWelded(large, 2500)).toBe(3600);
+  });
+  test("one anchor has no ψec; every other factor multiplies", () => {
+    expect(breakoutTension(2, { psiEd: 0.5, psiC: 1.4, psiCp: 0.5 }, 1000)).toBeCloseTo(700, 9);
+    expect(breakoutTension(2, { psiEc: 0.5, psiEd: 0.5, psiC: 1.4, psiCp: 0.5 }, 1000)).toBeCloseTo(350, 9);
+    expect(breakoutShear(2, { psiEd: 0.5, psiC: 1.4, psiH: 1.5 }, 1000)).toBeCloseTo(2100, 9);
+  });
+  test("ψh,V √(1.5 ca1/ha), 1 in a deep member", () =>
+    expect([psiThickness(6, 4), psiThickness(2, 9)]).toEqual([1.5, 1]));
   test("ψec,V, ψed,V, ψc,V", () => {
     expect(psiEccentricityShear(3, 4)).toBeCloseTo(2 / 3, 12);
     expect([psiEdgeShear(0, 4), psiEdgeShear(3, 4), psiEdgeShear(6, 4)]).toEqual([0.7, 0.85, 1]);
@@ -146,6 +167,8 @@ describe("17.7 and 17.8, from memory", () => {
   test("interaction: one alone up to 0.2 of the other, else the sum against 1.2", () => {
     expect(interaction(0.9, 0.2)).toEqual({ asked: 0.9, allowed: 1 });
     expect(interaction(0.15, 0.8)).toEqual({ asked: 0.8, allowed: 1 });
+    expect([interaction(0.9, 0.201).allowed, interaction(0.201, 0.9).allowed]).toEqual([1.2, 1.2]);
+    expect(interaction(0.2, 0.9).allowed).toBe(1);
     expect(interaction(0.5, 0.25)).toEqual({ asked: 0.75, allowed: 1.2 });
     expect(interactionByPowers(1, 0)).toBe(1);
     expect(interactionByPowers(0.125, 0.125)).toBeCloseTo(2 / 32, 12);
@@ -170,9 +193,9 @@ describe("17.9: Table 17.9.2(a) spacing read in the source, the rest from memory
     expect(depthLimitInThinMember("adhesive", 6)).toBe(Number.POSITIVE_INFINITY);
   });
   test("cac: 4 hef expansion and screw, 2.5 undercut, 2 adhesive", () =>
-    expect((["expansion", "screw", "undercut", "adhesive"] as const).map((kind) => criticalEdge(kind, 2))).toEqual([
-      8, 8, 5, 4,
-    ]));
+    expect(
+      (["expansion", "screw", "undercut", "adhesive", "cast-in"] as const).map((kind) => criticalEdge(kind, 2)),
+    ).toEqual([8, 8, 5, 4, 3]));
 });
 
 test("αs 40 interior, 30 edge, 20 corner (22.6.5.3)", () =>
