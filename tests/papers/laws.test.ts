@@ -4,7 +4,7 @@ import { contractorSheet, drawingToSvg, padSection, planDrawing } from "@floorwo
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { assessmentOf, box, choice, known, newPour } from "./fixtures.ts";
-import { dimensionsOf, groundOf, readFigure, strays } from "./reading-back.ts";
+import { dimensionsOf, groundOf, overlaps, readFigure, strays } from "./reading-back.ts";
 
 type P = { readonly x: number; readonly y: number };
 
@@ -144,7 +144,7 @@ const jobs = fc
   });
 
 describe("for any job", () => {
-  test("no NaN in any path and nothing off the paper; a sheet or a reason", () => {
+  test("no NaN in any path and nothing off the paper, no words over words, every figure true; a sheet or a reason", () => {
     fc.assert(
       fc.property(jobs, (job) => {
         const assessment = assessmentOf(job);
@@ -165,6 +165,7 @@ describe("for any job", () => {
         expect(sheet).toHaveLength(1);
         expect(drawingToSvg(sheet[0]!)).not.toMatch(/NaN|Infinity|undefined/);
         expect(strays(sheet[0]!)).toEqual([]);
+        expect(overlaps(sheet[0]!)).toEqual([]);
       }),
       { numRuns: 60 },
     );

@@ -7,17 +7,14 @@ import { marksOf } from "../drawing/marks.ts";
 import { placeLabels } from "../drawing/place-labels.ts";
 import { boxOfText } from "../drawing/text-width.ts";
 import { basesPart } from "./bases.ts";
-import { settingOut } from "./dimensions.ts";
 import { floorOutline, planExtents } from "./extents.ts";
+import { fitted } from "./fit.ts";
 import { cracksPart, jointsPart, pipesPart } from "./lines.ts";
 import { together } from "./part.ts";
 import { readingsPart } from "./readings.ts";
-import { type Scale, scaleToFit } from "./scales.ts";
+import type { Scale } from "./scales.ts";
 import { wallsPart } from "./walls.ts";
 import { zonesPart } from "./zones.ts";
-
-/** Paper kept around the plan for its dimensions, mm. */
-export const planMargins = { left: 13.5, right: 9.5, top: 13.5, bottom: 9.5 } as const;
 
 const LETTERS = 2.1;
 
@@ -64,15 +61,8 @@ export const planGround = (job: Job, assessment: Assessment, zone: Rect, wantedS
   const { outline } = floor;
   const { layout } = assessment;
   const extents = planExtents(job, assessment, outline);
-  const [width, height] = [extents.x1 - extents.x0, extents.y1 - extents.y0];
-  const m = planMargins;
-  const free = { width: zone.x1 - zone.x0 - m.left - m.right, height: zone.y1 - zone.y0 - m.top - m.bottom };
-  const scale = wantedScale ?? scaleToFit(width, height, free, job.units);
+  const { scale, origin, dimensions } = fitted(job, assessment, outline, extents, zone, wantedScale);
   const k = 1 / scale.ratio;
-  const origin = {
-    x: zone.x0 + m.left + (free.width - width * k) / 2 - extents.x0 * k,
-    y: zone.y0 + m.top + (free.height - height * k) / 2 - extents.y0 * k,
-  };
   const parts = together([
     zonesPart(layout.zones, job.units),
     pipesPart(job.floor.pipes, job.units),
@@ -84,7 +74,6 @@ export const planGround = (job: Job, assessment: Assessment, zone: Rect, wantedS
   ]);
   const pen = floor.known === "known" ? "edge" : "planned";
   const slab = { kind: "polygon", tag: "slab", points: outline, pen, hatch: "none" } as const;
-  const dimensions = settingOut(assessment, outline, extents, scale.ratio, job.units);
   const names = job.bay.walls.flatMap((wall) => wallName(wall, bands(outline)) ?? []);
   const drawn = [slab, ...parts.items, ...dimensions, ...names];
   const marks = marksOf(drawn, { k, s: 1, origin });
