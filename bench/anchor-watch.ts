@@ -2,9 +2,9 @@
 import { usualWatchRules, type WatchVerdict, watchAnchor } from "@floorworthy/engine/bolts";
 import { createGenerator } from "@floorworthy/engine/numerics";
 import { isUnable } from "@floorworthy/engine/quantities";
-import { disturbances, inventHistory, kinds } from "./anchor-histories.ts";
+import { disturbances, inventHistory, kinds } from "./histories/anchors.ts";
 
-const histories = Number(process.argv[2] ?? 500);
+const histories = Number(process.argv[2] ?? 200);
 const rules = usualWatchRules(2.54);
 const verdicts: readonly WatchVerdict[] = ["settling", "undecided", "beyond-limit", "slipping"];
 

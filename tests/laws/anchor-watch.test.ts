@@ -12,7 +12,7 @@ import { createGenerator } from "@floorworthy/engine/numerics";
 import { isUnable } from "@floorworthy/engine/quantities";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Disturbance, inventHistory, type Kind } from "../../bench/anchor-histories.ts";
+import { type Disturbance, inventHistory, type Kind } from "../../bench/histories/anchors.ts";
 
 const degree = Math.PI / 180;
 const inch = 25.4;

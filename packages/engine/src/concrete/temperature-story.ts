@@ -8,6 +8,7 @@ export interface Stretch {
   readonly temperature: number;
 }
 
+/** At least one stretch; an empty list is the answer to an empty log, and is refused where the log is read. */
 export type TemperatureStory = readonly Stretch[];
 
 /** The same temperature for ever. */
