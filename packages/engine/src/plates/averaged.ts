@@ -1,5 +1,5 @@
 import type { Point, Rect } from "../geometry/index.ts";
-import { derivativesAt, momentsFrom, principalMoments } from "./field.ts";
+import { curvatures, momentsFrom, principalMoments, probeAt, probesAt } from "./field.ts";
 import type { Floor, Moments, StressPeak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 
@@ -48,17 +48,17 @@ const averageMoments = (floor: Floor, grid: Grid, c: Float64Array, at: Point, h:
   const box = within(floor, { x0: at.x - h / 2, x1: at.x + h / 2, y0: at.y - h / 2, y1: at.y + h / 2 }, at);
   const sum = { Mx: 0, My: 0, Mxy: 0 };
   let count = 0;
-  for (const u of points)
-    for (const v of points) {
-      const d = derivativesAt(grid, c, { x: box.x0 + u * (box.x1 - box.x0), y: box.y0 + v * (box.y1 - box.y0) });
-      if (grid.thickness[d.cell] !== h) continue;
-      const { Mx, My, Mxy } = momentsFrom(floor.E, floor.nu, h, d);
-      sum.Mx += Mx;
-      sum.My += My;
-      sum.Mxy += Mxy;
-      count++;
-    }
-  if (count === 0) return momentsFrom(floor.E, floor.nu, h, derivativesAt(grid, c, at));
+  const xs = points.map((u) => box.x0 + u * (box.x1 - box.x0));
+  const ys = points.map((v) => box.y0 + v * (box.y1 - box.y0));
+  for (const probe of probesAt(grid, xs, ys)) {
+    if (grid.thickness[probe.cell] !== h) continue;
+    const { Mx, My, Mxy } = momentsFrom(floor.E, floor.nu, h, curvatures(grid, c, probe));
+    sum.Mx += Mx;
+    sum.My += My;
+    sum.Mxy += Mxy;
+    count++;
+  }
+  if (count === 0) return momentsFrom(floor.E, floor.nu, h, curvatures(grid, c, probeAt(grid, at)));
   return { Mx: sum.Mx / count, My: sum.My / count, Mxy: sum.Mxy / count };
 };
 

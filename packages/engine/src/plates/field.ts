@@ -26,21 +26,44 @@ export interface Probe {
 }
 
 /** On a break point the cell to the right and behind is taken, beyond the rim the rim. */
-export const probeAt = (grid: Grid, at: Point): Probe => {
-  const [x, y] = [functionsAt(grid.x, at.x), functionsAt(grid.y, at.y)];
-  return { at, x, y, cell: x.span * grid.y.spans + y.span };
+export const probeAt = (grid: Grid, at: Point): Probe =>
+  probeOf(grid, at, functionsAt(grid.x, at.x), functionsAt(grid.y, at.y));
+
+/** Every point that has one of the given x and one of the given y. */
+export const probesAt = (grid: Grid, xs: readonly number[], ys: readonly number[]): Probe[] => {
+  const along = ys.map((y) => functionsAt(grid.y, y));
+  return xs.flatMap((x) => {
+    const across = functionsAt(grid.x, x);
+    return along.map((one, j) => probeOf(grid, { x, y: ys[j]! }, across, one));
+  });
 };
+
+const probeOf = (grid: Grid, at: Point, x: AxisFunctions, y: AxisFunctions): Probe => ({
+  at,
+  x,
+  y,
+  cell: x.span * grid.y.spans + y.span,
+});
 
 export const derivativesAt = (grid: Grid, c: Float64Array, p: Point): Derivatives =>
   derivatives(grid, c, probeAt(grid, p));
 
-export const derivatives = (grid: Grid, c: Float64Array, { x, y, cell }: Probe): Derivatives => ({
-  w: sum(grid, c, x.value, y.value),
-  wx: sum(grid, c, x.slope, y.value),
-  wy: sum(grid, c, x.value, y.slope),
+/** The second derivatives alone. */
+export const curvatures = (
+  grid: Grid,
+  c: Float64Array,
+  { x, y }: Pick<Probe, "x" | "y">,
+): Pick<Derivatives, "wxx" | "wyy" | "wxy"> => ({
   wxx: sum(grid, c, x.curvature, y.value),
   wyy: sum(grid, c, x.value, y.curvature),
   wxy: sum(grid, c, x.slope, y.slope),
+});
+
+const derivatives = (grid: Grid, c: Float64Array, { x, y, cell }: Probe): Derivatives => ({
+  w: sum(grid, c, x.value, y.value),
+  wx: sum(grid, c, x.slope, y.value),
+  wy: sum(grid, c, x.value, y.slope),
+  ...curvatures(grid, c, { x, y }),
   cell,
 });
 

@@ -1,7 +1,7 @@
 import type { Point } from "../geometry/index.ts";
 import { averagedPeak, stressPeak } from "./averaged.ts";
 import type { Assembled, Found } from "./contact-search.ts";
-import { derivatives, derivativesAt, momentsFrom, type Probe } from "./field.ts";
+import { curvatures, derivativesAt, momentsFrom, type Probe } from "./field.ts";
 import type { Equilibrium, Floor, FloorOptions, FloorResult, Governing, Moments, StressPeak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import type { Samples } from "./samples.ts";
@@ -49,7 +49,7 @@ const governing = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array):
     const beside = (probes: readonly Probe[]): StressPeak[] =>
       probes.map((probe) => {
         const h = grid.thickness[probe.cell]!;
-        return stressPeak(momentsFrom(floor.E, floor.nu, h, derivatives(grid, c, probe)), face, h, probe.at);
+        return stressPeak(momentsFrom(floor.E, floor.nu, h, curvatures(grid, c, probe)), face, h, probe.at);
       });
     const [thin, thick] = [beside(samples.thinSide), beside(samples.thickSide)];
     const all = [...cellPeaks(grid, seen[face], face), ...thin, ...thick];
