@@ -5,9 +5,7 @@ import type { MarginCheck } from "../assessment.ts";
 import { barriersFor } from "../barriers.ts";
 import { type BaseCase, most, pullOf } from "./cases.ts";
 import type { MarginInputs } from "./inputs.ts";
-
-/** ACI 318-19 5.3.1: lifted and column weight taken together as live load in the strength design that stands beside. */
-const LOAD_FACTOR = 1.6;
+import { LOAD_FACTOR } from "./practice.ts";
 
 export interface AnchorAnswer {
   readonly checks: readonly MarginCheck[];

@@ -108,7 +108,7 @@ const hardWords = (verdict: MarginAnswer["verdict"], hardUse: readonly MarginChe
 };
 
 const judgedHard = (c: MarginCheck): boolean =>
-  c.concrete !== "uncracked" && c.weight === "advice" && !c.id.includes("collapse");
+  c.concrete !== "uncracked" && c.weight === "advice" && !/collapse|closed-form/.test(c.id);
 
 const sentenceFor = (verdict: MarginAnswer["verdict"], { counted, hardUse }: EndAnswer): string => {
   const worst = counted

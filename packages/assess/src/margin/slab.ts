@@ -1,5 +1,5 @@
-import { bearing, elasticModulus, modulusOfRupture, plainTwoWayShear } from "@floorworthy/engine/codes/aci318-19";
-import { polygonArea, type Rect } from "@floorworthy/engine/geometry";
+import { elasticModulus, modulusOfRupture } from "@floorworthy/engine/codes/aci318-19";
+import type { Rect } from "@floorworthy/engine/geometry";
 import {
   type Floor,
   type FloorCase,
@@ -10,7 +10,6 @@ import {
   solveFloor,
 } from "@floorworthy/engine/plates";
 import { fromBase, isUnable, toBase, type Unable } from "@floorworthy/engine/quantities";
-import { overturningCollapse, plainMoments, stiffnessRadius } from "@floorworthy/engine/slabs";
 import type { Job } from "@floorworthy/job";
 import type { MarginCheck } from "../assessment.ts";
 import { term } from "../facts/print.ts";
@@ -20,13 +19,11 @@ import { keepWorst } from "./anchors.ts";
 import { type BaseCase, most, pullOf, pushOf } from "./cases.ts";
 import type { MarginInputs } from "./inputs.ts";
 import { type Panel, panelsOf } from "./panel.ts";
+import { FIRST_CRACK, NU } from "./practice.ts";
+import { plateChecks } from "./under-the-plate.ts";
 
-const NU = 0.15;
 /** 150 pcf */
 const UNIT_WEIGHT = 23.56e-6;
-/** modulus of rupture over stress: the low end of the practice of ACI 360R, from memory */
-const FIRST_CRACK = 1.4;
-const SERVICE = 1.6;
 
 export interface SlabAnswer {
   readonly checks: readonly MarginCheck[];
@@ -76,7 +73,7 @@ export const slabChecks = (
           keepWorst(found, check);
       }
   }
-  for (const c of cases) for (const check of localChecks(job, inputs, c, E, weight)) keepWorst(found, check);
+  for (const c of cases) for (const check of plateChecks(job, inputs, c, E, weight)) keepWorst(found, check);
   return { checks: [...found.values()], unable };
 };
 
@@ -227,74 +224,5 @@ const resultChecks = (
       clause: "presumptive bearing, IRC R401.4.1 (from memory)",
       governs: `${panel.name}, ${caseName}`,
     },
-  ];
-};
-
-/** Checks under one base plate: bearing at the toe, punching of the pressed part, and the collapse estimate beside. */
-const localChecks = (
-  job: Job,
-  inputs: MarginInputs,
-  c: BaseCase,
-  E: number,
-  weight: MarginCheck["weight"],
-): MarginCheck[] => {
-  const { units } = job;
-  const { h, f, fc, thickness } = inputs.concrete[c.side === "left" ? 0 : 1]!;
-  const psi = fromBase(f, "psi");
-  const governs = `${c.side} base, ${c.caseName}`;
-  const bearingStress = (0.65 * toBase(bearing(psi, 1), "psi")) / SERVICE;
-  const toe: MarginCheck = {
-    id: "bearing",
-    title: "Bearing of the base plate at its toe",
-    group: "base plate",
-    weight,
-    demand: term("p_max", "largest pressure under the plate", c.contact.maxPressure, "stress", units, {
-      clause: "rigid plate on elastic bedding (docs/theory)",
-    }),
-    capacity: term("φ 0.85 f'c / 1.6", "service allowance in bearing", bearingStress, "stress", units, {
-      clause: "ACI 318-19 22.8.3.2, φ 0.65",
-      formula: "0.65 × 0.85 f'c / 1.6",
-      from: [fc],
-    }),
-    ratio: c.contact.maxPressure / bearingStress,
-    clause: "ACI 318-19 22.8.3.2",
-    governs,
-  };
-  if (c.contact.contactZone.length === 0) return [toe];
-  const box = boxOf(c.contact.contactZone.flat());
-  const [a, b] = [box.x1 - box.x0, box.y1 - box.y0];
-  const perimeter = fromBase(2 * (a + b) + 4 * h, "in");
-  const nominal = plainTwoWayShear(psi, perimeter, fromBase(h, "in"), Math.max(a, b) / Math.max(1, Math.min(a, b)));
-  const V = toBase((0.6 * nominal) / SERVICE, "lb");
-  const push = pushOf(c);
-  const punching: MarginCheck = {
-    id: "punching",
-    title: "Punching of the slab under the pressed part of the plate",
-    group: "slab",
-    weight,
-    demand: term("C", "force the plate presses with", push, "force", units, { formula: "P + ΣT" }),
-    capacity: term("φ Vn / 1.6", "service allowance in two-way shear", V, "force", units, {
-      clause: "ACI 318-19 Table 14.5.5.1, φ 0.60",
-      formula: "0.60 × min(4/3 + 8/(3β), 2.66) √f'c b₀ h / 1.6 (lb, in, psi; f'c in psi)",
-      from: [fc, thickness],
-    }),
-    ratio: push / V,
-    clause: "ACI 318-19 14.5.5.1",
-    governs,
-  };
-  const slab = { E, nu: NU, h, k: inputs.k };
-  const fr = toBase(modulusOfRupture(psi), "psi");
-  const radius = (area: number): number => Math.sqrt(area / Math.PI);
-  const collapse = overturningCollapse(
-    { force: push, radius: radius(c.contact.contactZone.reduce((s, z) => s + polygonArea(z), 0)), place: "interior" },
-    { force: pullOf(c), radius: radius(polygonArea(c.base.outline) / 4), place: "interior" },
-    plainMoments(fr, h),
-    stiffnessRadius(slab),
-    "upper",
-  );
-  return [
-    toe,
-    punching,
-    { ...collapse, group: "slab", weight: "advice", governs: `${governs}: ${collapse.governs ?? ""}` },
   ];
 };
