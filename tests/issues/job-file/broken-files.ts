@@ -176,7 +176,7 @@ export const brokenFiles: readonly BrokenFile[] = [
     title: "a lift that is a text",
     text: `${HEAD}lift: Wainfell 10 Arch\n`,
     issues: [
-      'not-a-group 3:7 lift: "Wainfell 10 Arch" stands where a lift was expected. Write its keys on lines of their own, such as name, kind, manual.',
+      'not-a-group 3:7 lift: "Wainfell 10 Arch" stands where the keys of a lift were expected. Write its keys on lines of their own, such as name, kind, manual.',
     ],
   },
   {
@@ -527,6 +527,51 @@ export const brokenFiles: readonly BrokenFile[] = [
     text: `${HEAD}lift: { file: lifts/none.yaml }\n`,
     issues: [
       'file-not-found 3:15 lift.file: The file "lifts/none.yaml" could not be read. Check the name, or write the lift out here.',
+    ],
+  },
+  {
+    title: "a range in one text",
+    text: `${SHORT}floor: { thickness: 4 to 5 in }\n`,
+    issues: [
+      'not-a-quantity 4:21 floor.thickness: "4 to 5 in" is not a length. Write a range as { low: 4 in, high: 5 in }.',
+    ],
+  },
+  {
+    title: "a number about right",
+    text: `${SHORT}floor: { thickness: about 4 in }\n`,
+    issues: [
+      'not-a-quantity 4:21 floor.thickness: "about 4 in" is not a length. Write the number alone, or how far it may be off, as { value: 4 in, low: 3 in, high: 5 in }.',
+    ],
+  },
+  {
+    title: "a needed key misspelt",
+    text: `${HEAD}lift: { nmae: L, kind: two-post, ratd: 9000 }\n`,
+    issues: [
+      'unknown-key 3:9 lift.nmae: "nmae" is not a key of a lift. Did you mean name?',
+      'unknown-key 3:34 lift.ratd: "ratd" is not a key of a lift. Did you mean rated?',
+      'bare-number 3:40 lift.rated: "9000" has no unit; a weight or force was expected. Write a number and a unit, such as 9000 lb or 40 kN.',
+    ],
+  },
+  {
+    title: "a fact with a key that does not belong",
+    text: `${SHORT}floor: { thickness: { vlaue: 4, by: me } }\n`,
+    issues: [
+      'unknown-key 4:23 floor.thickness.vlaue: "vlaue" is not a key of a fact. Did you mean value?',
+      'bare-number 4:30 floor.thickness.value: "4" has no unit; a length was expected. Write a number and a unit, such as 6 in or 150 mm.',
+    ],
+  },
+  {
+    title: "one value for a group",
+    text: `${SHORT}floor: { strength: 3000 psi }\n`,
+    issues: [
+      'not-a-group 4:20 floor.strength: "3000 psi" stands where the keys of the evidence of strength were expected. Write its keys on lines of their own, such as specified, tickets, cylinders.',
+    ],
+  },
+  {
+    title: "columns as a bare list",
+    text: `${SHORT}columns: [[5 ft, 12 ft], [15 ft, 12 ft]]\n`,
+    issues: [
+      "not-a-group 4:10 columns: A list stands where the keys of the columns were expected. Write its keys on lines of their own, such as left, right.",
     ],
   },
   {

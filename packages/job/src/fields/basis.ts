@@ -1,5 +1,5 @@
 import type { Node } from "yaml";
-import type { Basis } from "../fact.ts";
+import { type Basis, type Unknown, unknown } from "../fact.ts";
 import { at, type Place, report } from "../reading/place.ts";
 import { date } from "./date.ts";
 import type { Entry } from "./entries.ts";
@@ -76,3 +76,7 @@ export const readBasis = (entries: ReadonlyMap<string, Entry>, place: Place): Wr
   const [document, page] = [textOf(entries, "document", place), textOf(entries, "page", place)];
   return { kind: word, ...(document && { document }), ...(page && { page }) };
 };
+
+/** An unknown fact that keeps the reason written beside it. */
+export const unknownWith = (basis: WrittenBasis): Unknown =>
+  (basis.kind === "unknown" || basis.kind === "assumed") && basis.why ? { known: false, note: basis.why } : unknown;

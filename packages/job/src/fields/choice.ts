@@ -2,8 +2,8 @@ import { isMap, type Node } from "yaml";
 import { type Choice, unknown } from "../fact.ts";
 import { didYouMean } from "../issues/did-you-mean.ts";
 import { at, type Place, report } from "../reading/place.ts";
-import { basisKeys, readBasis } from "./basis.ts";
-import { entriesOf } from "./entries.ts";
+import { basisKeys, readBasis, unknownWith } from "./basis.ts";
+import { entriesOf, keyRejected } from "./entries.ts";
 import type { Field, Words } from "./field.ts";
 import { scalarText } from "./scalar-text.ts";
 import { isUnknownWord } from "./unknown-word.ts";
@@ -40,8 +40,9 @@ export const choice = <T extends string>(words: WordsFor<T>, doc: string): Field
     const entries = entriesOf(node, place, ["value", ...basisKeys], "a fact");
     if (!entries) return unknown;
     const basis = readBasis(entries, place);
-    if (basis.kind === "unknown") return basis.why === undefined ? unknown : { known: false, note: basis.why };
+    if (basis.kind === "unknown") return unknownWith(basis);
     const written = entries.get("value")?.value;
+    if (!written && keyRejected(node, entries)) return unknown;
     if (!written) {
       report(place, node, "no-value", {
         message: "The fact has no value.",
@@ -49,7 +50,7 @@ export const choice = <T extends string>(words: WordsFor<T>, doc: string): Field
       });
       return unknown;
     }
-    if (isUnknownWord(written)) return unknown;
+    if (isUnknownWord(written)) return unknownWith(basis);
     const value = readWord(written, at(place, "value"), words);
     return value === undefined ? unknown : { known: true, value, basis };
   },

@@ -30,7 +30,8 @@ const mendSplitNumbers = (map: YAMLMap, place: Place): ReadonlySet<unknown> => {
   return split;
 };
 
-/** The keys of a group and their values, each once; keys that do not belong are reported. Undefined when it is no group. */
+/** The keys of a group and their values, each once; keys that do not belong are reported, and read
+ * as the key probably meant, so that mistakes below them are found as well. Undefined when it is no group. */
 export const entriesOf = (
   node: Node,
   place: Place,
@@ -40,7 +41,7 @@ export const entriesOf = (
   if (!isMap(node)) {
     report(place, node, "not-a-group", {
       got: isScalar(node) ? (node.source ?? String(node.value)) : "a list",
-      message: `${isScalar(node) ? `"${String(node.source ?? node.value).slice(0, 60)}"` : "A list"} stands where ${what} was expected.`,
+      message: `${isScalar(node) ? `"${String(node.source ?? node.value).slice(0, 60)}"` : "A list"} stands where the keys of ${what} were expected.`,
       hint: `Write its keys on lines of their own, such as ${allowed.slice(0, 3).join(", ")}.`,
     });
     return undefined;
@@ -59,6 +60,7 @@ export const entriesOf = (
         message: `"${name.slice(0, 60)}" is not a key of ${what}.`,
         hint: meant ? `Did you mean ${meant}?` : `Keys here: ${allowed.join(", ")}.`,
       });
+      if (meant && !node.has(meant) && !found.has(meant)) found.set(meant, { key, value: pair.value as Node | null });
     } else if (found.has(name)) {
       report(there, key, "duplicate-key", {
         got: name,
@@ -71,3 +73,7 @@ export const entriesOf = (
   }
   return found;
 };
+
+/** Was a key of this group reported and left out? What it may have said is then not missed a second time. */
+export const keyRejected = (node: Node, entries: ReadonlyMap<string, Entry>): boolean =>
+  isMap(node) && entries.size < node.items.length;

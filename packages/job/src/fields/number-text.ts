@@ -4,6 +4,14 @@ import { type Place, report } from "../reading/place.ts";
 import type { Sign } from "./field.ts";
 import { scalarText } from "./scalar-text.ts";
 
+/** "4 to 5 in" and "about 4 in" are facts with a range. */
+const hintForRange = (text: string): string | undefined => {
+  if (/\d.*(?:\bto\b|\d ?[-–] ?\d|\bor\b|±|\+\/-).*\d/.test(text)) return "Write a range as { low: 4 in, high: 5 in }.";
+  return /^(?:~|≈|about|approx|ca\b|circa|>|<|≥|≤|min|max)/i.test(text.trim())
+    ? "Write the number alone, or how far it may be off, as { value: 4 in, low: 3 in, high: 5 in }."
+    : undefined;
+};
+
 /** One written number with its unit, in base units; undefined after reporting what is wrong with it. */
 export const readWritten = (
   node: Node,
@@ -19,7 +27,7 @@ export const readWritten = (
     dimension,
   );
   if (!read.ok) {
-    report(place, node, read.problem, read);
+    report(place, node, read.problem, { ...read, hint: hintForRange(text) ?? read.hint });
     return undefined;
   }
   const { value, written } = read;

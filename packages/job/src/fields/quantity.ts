@@ -2,8 +2,8 @@ import { type Dimension, dimensionWords, printQuantity } from "@floorworthy/engi
 import { isMap, type Node } from "yaml";
 import { type Basis, type Quantity, unknown } from "../fact.ts";
 import { at, type Place, report, warn } from "../reading/place.ts";
-import { basisKeys, readBasis } from "./basis.ts";
-import { type Entry, entriesOf } from "./entries.ts";
+import { basisKeys, readBasis, unknownWith } from "./basis.ts";
+import { type Entry, entriesOf, keyRejected } from "./entries.ts";
 import type { Field, Sign } from "./field.ts";
 import { readWritten } from "./number-text.ts";
 import { isUnknownWord } from "./unknown-word.ts";
@@ -33,8 +33,9 @@ export const quantity = (dimension: Dimension, doc: string, options: QuantityOpt
       readEnd(entries, ["low", "from"], place, one),
       readEnd(entries, ["high", "to"], place, one),
     ];
-    if (basis.kind === "unknown") return basis.why === undefined ? unknown : { known: false, note: basis.why };
-    if (value === "bad" || low === "bad" || high === "bad" || value === "unknown") return unknown;
+    if (basis.kind === "unknown" || value === "unknown") return unknownWith(basis);
+    if (value === "bad" || low === "bad" || high === "bad") return unknown;
+    if (!value && !low && !high && keyRejected(node, entries)) return unknown;
     const [from, to] = [low === "unknown" ? undefined : low, high === "unknown" ? undefined : high];
     return ranged(value, from, to, basis, node, place, dimension);
   };

@@ -102,8 +102,8 @@ const parse = (text: string, lines: LineCounter): Document | "too-deep" => {
 export const parseSource = (
   text: string,
   desk: Desk,
-  file: string | undefined,
-  within: Place["within"],
+  file?: string,
+  within: Place["within"] = "job",
 ): Source | undefined => {
   const lines = new LineCounter();
   const place: Place = { desk, lines, file, within, path: [], basis: { kind: "stated" }, around: undefined };
