@@ -49,7 +49,12 @@ test("no bar in a window, none past the cover, no gap too wide save over a windo
           const gap = { from: places[i]!, to: x };
           if (x - places[i]! > spacing + 1e-6) expect(wide).toContainEqual(gap);
         });
-        if (windows.length === 0) expect(wide).toEqual([]);
+        if (windows.length === 0) {
+          expect(wide).toEqual([]);
+          expect([places[0], places.at(-1)]).toEqual([cover, expect.closeTo(width - cover, 6)]);
+        }
+        for (const gap of wide)
+          expect(windows.some((w) => w.from > gap.from - 1 && w.to < gap.to + 1 && w.to > w.from)).toBe(true);
       },
     ),
   ));

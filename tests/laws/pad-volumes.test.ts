@@ -34,14 +34,12 @@ const plans: fc.Arbitrary<PadPlan> = fc.oneof(
     along: number(600, 3400),
     across: number(600, 2000),
   }),
-  fc
-    .record({ radius: number(400, 1800), share: number(0.1, 1) })
-    .map(({ radius, share }) => ({
-      shape: "joined-circles" as const,
-      columns: columns(3000, 0.7),
-      radius,
-      waist: 2 * radius * share,
-    })),
+  fc.record({ radius: number(400, 1800), share: number(0.1, 1) }).map(({ radius, share }) => ({
+    shape: "joined-circles" as const,
+    columns: columns(3000, 0.7),
+    radius,
+    waist: 2 * radius * share,
+  })),
   fc.record({
     shape: fc.constant("strip" as const),
     columns: fc.constant(columns(3200)),

@@ -174,6 +174,15 @@ describe("collapse", () => {
         expect(alone).toBeCloseTo(collapseCheck(place, press, 150, 800, m).ratio, 9);
       }),
     ));
+  test("a pull bends the slab the other way: at a corner it is held by the bottom moment alone", () => {
+    const [C, T] = [
+      { force: 0, radius: 150, place: "interior" as const },
+      { force: 1000, radius: 160, place: "corner" as const },
+    ];
+    const check = overturningCollapse(C, T, { Mp: 500, Mn: 9000 }, 800);
+    expect(check.ratio).toBeCloseTo((1000 * (1 - 0.2)) / (4 * 500), 9);
+    expect(overturningCollapse(C, T, { Mp: 0, Mn: 9000 }, 800).ratio).toBe(Number.POSITIVE_INFINITY);
+  });
   test("press and pull hold the base in balance", () =>
     fc.assert(
       fc.property(number(1e3, 1e5), number(0, 1e8), (P, M) => {
