@@ -7,6 +7,7 @@
  * Tolerances are those of the reference values. A thin-plate solver tends to 142.0 psi under the load of Huang's example,
  * not to the 143.7 of the special theory.
  */
+import { thickPlateFactor } from "@floorworthy/engine/plates";
 import { describe, expect, test } from "vitest";
 import {
   circle,
@@ -76,6 +77,14 @@ describe("Huang's slab: E = 4e6 psi, ν = 0.15, h = 10 in, k = 100 pci, P = 10,0
     within(top(worst), 194.78669254851116, 3e-3);
     within(worst / inch, 36.31143416549858, 1e-2);
   });
+});
+
+test("thick-plate factor: ordinary theory 141.92 psi becomes 143.7 (Huang, Pavement Analysis and Design, 2nd ed., Ex. 4.3)", () => {
+  const [P, h, a, nu] = [10_000, 10, 6, 0.15];
+  const L = lengthOf(plainFloor(square(1), { thickness: 10, E: 4e6, nu, k: 100 }));
+  const ordinary = ((3 * (1 + nu) * P) / (2 * Math.PI * h * h)) * (Math.log((2 * L) / a) + 0.5 - 0.5772156649);
+  within(ordinary * thickPlateFactor(a, h, L), 143.7, 0.00034794711203897015);
+  expect(thickPlateFactor(1.8 * h, h, L)).toBe(1);
 });
 
 describe("infinite slab under a circle: w k l²/P and M/P", () => {

@@ -18,3 +18,4 @@ export type {
 export { flexuralRigidity, relativeStiffness, unboundedOutline } from "./relative-stiffness.ts";
 export { shearDeflection } from "./shear-deflection.ts";
 export { solveFloor } from "./solve-floor.ts";
+export { thickPlateFactor } from "./thick-plate-factor.ts";
