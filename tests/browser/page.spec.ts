@@ -27,11 +27,12 @@ test("shows both answers side by side, never as one", async ({ page }) => {
   expect(left!.x + left!.width).toBeLessThanOrEqual(right!.x);
 });
 
-test("draws both base plates with their anchors, and says the same in words", async ({ page }) => {
+test("draws the bay and each base with its anchors, and says the same in words", async ({ page }) => {
   await open(page, "1-kept-tickets");
-  await expect(page.locator(".plan .base")).toHaveCount(2);
-  await expect(page.locator(".plan .anchor")).toHaveCount(10);
-  await expect(page.locator(".plan .joint")).toHaveCount(3);
+  await expect(page.locator(".drawn svg")).toContainText("saw cut J1");
+  await expect(page.locator(".drawn svg > desc")).toContainText("left column");
+  await page.getByLabel("right base", { exact: true }).check();
+  await expect(page.locator(".base-plan .anchor")).toHaveCount(5);
   await page.getByText("The plan in words").click();
   await expect(page.locator(".plan-words")).toContainText("left column stands 2'-8\" from the left wall");
 });
@@ -110,7 +111,7 @@ test("units switch for what is shown and leave the file alone", async ({ page })
   await page.getByLabel("SI", { exact: true }).check();
   await settled(page);
   await expect(page.getByRole("region", { name: "The maker's page" })).toContainText("mm");
-  await expect(page.locator(".plan .dimensions")).toContainText("3,200");
+  await expect(page.locator(".drawn svg")).toContainText("3200");
   await expect(field(page, "thickness reading 1, left")).toHaveValue("6.1 in");
 });
 

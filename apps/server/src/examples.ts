@@ -1,5 +1,6 @@
 import { readdir, readFile } from "node:fs/promises";
-import { extname, join } from "node:path";
+import { extname, join, relative } from "node:path";
+import { writtenFacts } from "@floorworthy/job/listing";
 
 /** A demo job as the page lists it. */
 export interface ExampleEntry {
@@ -9,21 +10,23 @@ export interface ExampleEntry {
   readonly note: string;
 }
 
-const endings = [".yaml", ".yml", ".json"];
+const isJobFile = (name: string): boolean => [".yaml", ".yml", ".json"].includes(extname(name));
+const titleOf = (text: string): string | undefined => writtenFacts(text).find(({ path }) => path === "title")?.written;
 
 /** Job files of a folder by id (the file's name without its ending), in the order of their names. */
 const listFiles = async (folder: string): Promise<ReadonlyMap<string, string>> => {
   const names = await readdir(folder).catch(() => []);
-  const jobs = names.filter((name) => endings.includes(extname(name))).sort();
+  const jobs = names.filter(isJobFile).sort();
   return new Map(jobs.map((name) => [name.slice(0, -extname(name).length), join(folder, name)]));
 };
 
-const isJob = (text: string): boolean => /(?:^|\{)\s*"?title"?\s*:/m.test(text);
-
+/** The jobs of a folder. A file with mistakes is listed too, so that they can be seen; a lift sheet is not. */
 export const listExamples = async (folder: string): Promise<readonly ExampleEntry[]> => {
   const files = [...(await listFiles(folder))];
   const texts = await Promise.all(files.map(async ([id, path]) => ({ id, text: await readFile(path, "utf8") })));
-  return texts.filter(({ text }) => isJob(text)).map(({ id, text }) => ({ id, ...describe(id, text) }));
+  return texts
+    .filter(({ text }) => !isLiftSheet(text))
+    .map(({ id, text }) => ({ id, title: titleOf(text) ?? id, note: /^#\s*(.+?)\s*$/m.exec(text)?.[1] ?? "" }));
 };
 
 /** The text of a listed job; undefined for any other id. The id is looked up, never made into a path. */
@@ -32,7 +35,16 @@ export const readExample = async (folder: string, id: string): Promise<string | 
   return path === undefined ? undefined : readFile(path, "utf8");
 };
 
-const describe = (id: string, text: string): Omit<ExampleEntry, "id"> => ({
-  title: /(?:^|\{)\s*"?title"?\s*:\s*["']?(.+?)["']?,?\s*$/m.exec(text)?.[1] ?? id,
-  note: /^#\s*(.+?)\s*$/m.exec(text)?.[1] ?? "",
-});
+/** Lift sheets in files of their own, by their name from the jobs' folder, as a job refers to them. */
+export const readLiftSheets = async (folder: string): Promise<Readonly<Record<string, string>>> => {
+  const entries = await readdir(folder, { withFileTypes: true, recursive: true }).catch(() => []);
+  const paths = entries
+    .filter((entry) => entry.isFile() && isJobFile(entry.name))
+    .map((e) => join(e.parentPath, e.name));
+  const sheets = await Promise.all(
+    paths.map(async (path) => [relative(folder, path).replaceAll("\\", "/"), await readFile(path, "utf8")] as const),
+  );
+  return Object.fromEntries(sheets.filter(([, text]) => isLiftSheet(text)));
+};
+
+const isLiftSheet = (text: string): boolean => /^\s*"?lift"?\s*:/m.test(text) && titleOf(text) === undefined;

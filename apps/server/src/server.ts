@@ -1,7 +1,6 @@
 import fastifyStatic from "@fastify/static";
 import fastify, { type FastifyInstance } from "fastify";
-import { listExamples, readExample } from "./examples.ts";
-import { readLiftSheets } from "./lift-sheets.ts";
+import { listExamples, readExample, readLiftSheets } from "./examples.ts";
 import { isLocalHost, safeHeaders } from "./safe-headers.ts";
 
 /** Folders the server reads: the built page, and the demo jobs. */

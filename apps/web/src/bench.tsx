@@ -35,7 +35,7 @@ export const Bench = (props: {
       {last?.fault && <p role="alert">{last.fault}</p>}
       {!good && last && !last.fault && <Mistakes mistakes={last.mistakes} warnings={[]} />}
       <div className="table" data-state={state}>
-        {good && <Plan layout={good.assessment.layout} job={good.job} units={units} />}
+        {good && <Plan layout={good.assessment.layout} job={good.job} drawing={good.drawing} units={units} />}
         <section className="hand" aria-labelledby="hand-title">
           <header>
             <h2 id="hand-title">What is known</h2>

@@ -2,19 +2,21 @@ import type { Layout } from "@floorworthy/assess";
 import type { Job } from "@floorworthy/job";
 import { useState } from "react";
 import type { Units } from "../work/messages.ts";
-import { Bases } from "./bases.tsx";
-import { BaseDimensions, BayDimensions } from "./dimensions.tsx";
-import { FloorDrawing } from "./floor-drawing.tsx";
-import { baseFrame, bayFrame } from "./frame.ts";
-import { Hatches } from "./hatches.tsx";
+import { BasePlan } from "./base-plan.tsx";
 import { PlanWords } from "./plan-words.tsx";
+import { SharedDrawing } from "./shared-drawing.tsx";
+import { Stipple } from "./stipple.tsx";
 
-/** The bay seen from above: left wall to the left, back wall on top, the door below. */
-export const Plan = ({ layout, job, units }: { layout: Layout; job: Job; units: Units }) => {
+/** The bay seen from above, or one base of it: left wall to the left, back wall on top, the door below. */
+export const Plan = (props: {
+  readonly layout: Layout;
+  readonly job: Job;
+  readonly drawing: string;
+  readonly units: Units;
+}) => {
+  const { layout, job, units } = props;
   const [looked, setLooked] = useState<string>("bay");
   const base = layout.bases.find(({ side }) => side === looked);
-  const frame = base ? baseFrame(base) : bayFrame(layout, job);
-  const { x0, y0, x1, y1 } = frame.outside;
   return (
     <section className="plan" aria-labelledby="plan-title">
       <header>
@@ -34,21 +36,8 @@ export const Plan = ({ layout, job, units }: { layout: Layout; job: Job; units: 
           ))}
         </fieldset>
       </header>
-      <svg
-        viewBox={`${x0} ${y0} ${x1 - x0} ${y1 - y0}`}
-        fontSize={frame.letters}
-        role="img"
-        aria-label="Plan of the bay; the same in words stands below it"
-      >
-        <Hatches letters={frame.letters} />
-        <FloorDrawing layout={layout} job={job} frame={frame} look={base ? "base" : "bay"} />
-        <Bases bases={layout.bases} frame={frame} look={base ? "base" : "bay"} />
-        {base ? (
-          <BaseDimensions base={base} frame={frame} units={units} />
-        ) : (
-          <BayDimensions bases={layout.bases} frame={frame} units={units} />
-        )}
-      </svg>
+      <Stipple />
+      {base ? <BasePlan base={base} layout={layout} job={job} units={units} /> : <SharedDrawing svg={props.drawing} />}
       <PlanWords layout={layout} job={job} units={units} />
     </section>
   );

@@ -26,7 +26,7 @@ const ground = kinds("Ground", "always");
 export const factKinds: readonly FactKind[] = [
   { ...floor("floor.thickness", "thickness of the slab as named", "mm"), offer: "always" },
   floor("floor.readings[*].thickness", "thickness reading", "mm"),
-  floor("floor.zones[*].thickness", "thickness of", "mm"),
+  floor("floor.zones[*].thickness", "thickness", "mm"),
   floor("floor.ageDays", "age of the slab", "d"),
   { ...strength("floor.strength.specified", "strength ordered", "MPa"), offer: "always" },
   strength("floor.strength.cylinders[*].strength", "cylinder", "MPa"),

@@ -49,6 +49,8 @@ export interface Answer {
   readonly warnings: readonly Mistake[];
   readonly job: Job | undefined;
   readonly assessment: Assessment | undefined;
+  /** the plan as SVG */
+  readonly drawing: string;
   /** a fault of ours, in words */
   readonly fault: string | undefined;
   readonly milliseconds: number;

@@ -14,7 +14,7 @@ export interface OpenFile {
 /** The last answer, and the last one that judged something: it stays in sight while a mistake is being mended. */
 export interface Answers {
   readonly last: Answer | undefined;
-  readonly good: { readonly job: Job; readonly assessment: Assessment } | undefined;
+  readonly good: { readonly job: Job; readonly assessment: Assessment; readonly drawing: string } | undefined;
   /** `settled`: what is shown belongs to what is typed */
   readonly state: "empty" | "working" | "settled" | "behind";
 }
@@ -33,7 +33,7 @@ export const useAnswer = (
     calculator.current = startCalculator((last) =>
       setAnswers(({ good }) =>
         last.job && last.assessment
-          ? { last, good: { job: last.job, assessment: last.assessment }, state: "settled" }
+          ? { last, good: { job: last.job, assessment: last.assessment, drawing: last.drawing }, state: "settled" }
           : { last, good, state: "behind" },
       ),
     );

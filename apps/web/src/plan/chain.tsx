@@ -1,32 +1,9 @@
-import type { PlacedBase } from "@floorworthy/assess";
 import { shownLength } from "../quantities/shown.ts";
 import type { Units } from "../work/messages.ts";
 import type { Frame } from "./frame.ts";
 
-/** Chains from the left wall across the columns and from the back wall to the columns' line. */
-export const BayDimensions = (props: { bases: readonly PlacedBase[]; frame: Frame; units: Units }) => {
-  const { x0, y0, x1, y1 } = props.frame.inside;
-  const centres = props.bases.map(({ centre }) => centre);
-  return (
-    <g className="dimensions">
-      <Chain {...props} axis="x" stops={[x0, ...centres.map(({ x }) => x), x1]} />
-      <Chain {...props} axis="y" stops={[y0, ...centres.map(({ y }) => y), y1]} />
-    </g>
-  );
-};
-
-/** Chains over one base plate: its edges and its anchors. */
-export const BaseDimensions = ({ base, ...props }: { base: PlacedBase; frame: Frame; units: Units }) => {
-  const { x0, y0, x1, y1 } = props.frame.inside;
-  return (
-    <g className="dimensions">
-      <Chain {...props} axis="x" stops={[x0, base.centre.x, ...base.anchors.map(({ at }) => at.x), x1]} />
-      <Chain {...props} axis="y" stops={[y0, base.centre.y, ...base.anchors.map(({ at }) => at.y), y1]} />
-    </g>
-  );
-};
-
-const Chain = (props: { axis: "x" | "y"; stops: readonly number[]; frame: Frame; units: Units }) => {
+/** A chain of dimensions above (`x`) or left of (`y`) what the frame holds. */
+export const Chain = (props: { axis: "x" | "y"; stops: readonly number[]; frame: Frame; units: Units }) => {
   const { letters, inside } = props.frame;
   const stops = [...props.stops].sort((a, b) => a - b).filter((stop, i, all) => i === 0 || stop - all[i - 1]! > 1);
   const turn = props.axis === "x" ? undefined : `matrix(0 1 1 0 0 0)`;
@@ -36,7 +13,7 @@ const Chain = (props: { axis: "x" | "y"; stops: readonly number[]; frame: Frame;
     (s) => `M${s} ${level + letters * 1.3}V${level - tick}M${s - tick} ${level + tick}l${2 * tick} ${-2 * tick}`,
   );
   return (
-    <>
+    <g className="dimensions">
       <path className="dimension" transform={turn} d={`M${stops[0]} ${level}H${stops.at(-1)}${d.join("")}`} />
       {stops.slice(1).map((to, i) => {
         const from = stops[i]!;
@@ -54,6 +31,6 @@ const Chain = (props: { axis: "x" | "y"; stops: readonly number[]; frame: Frame;
           </text>
         );
       })}
-    </>
+    </g>
   );
 };
