@@ -11,6 +11,13 @@ describe("punching perimeter of a patch on a slab with free edges", () => {
     );
   });
 
+  test("a block hardly wider than the patch: nothing to punch through", () => {
+    expect(controlPerimeter(patch, 75, room(20))).toMatchObject({
+      length: 0,
+      open: ["left", "right", "back", "front"],
+    });
+  });
+
   test("a nearer edge never lengthens it, and something is always cut", () => {
     let before = Number.POSITIVE_INFINITY;
     for (const left of [5000, 1000, 300, 150, 80, 40, 0]) {

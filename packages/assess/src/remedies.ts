@@ -3,6 +3,7 @@ import type { Job, KnownQuantity, Zone } from "@floorworthy/job";
 import type { MarginAnswer, Outcome, Remedy } from "./assessment.ts";
 import { shown, term } from "./facts/print.ts";
 import { boxOf } from "./layout.ts";
+import { firstCrackMargin } from "./margin/practice.ts";
 
 const IN = 25.4;
 const PSI = 0.006894757293168361;
@@ -126,7 +127,7 @@ const remedyOf = (job: Job, { id, title, zones, note }: PadPlan, marginFor: (job
           term(
             "f_r/σ",
             "modulus of rupture over stress in the new concrete, all cases",
-            1.4 / crack.ratio,
+            firstCrackMargin(job) / crack.ratio,
             "plain",
             units,
             { from: [crack.demand, crack.capacity] },

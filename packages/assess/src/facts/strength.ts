@@ -1,4 +1,4 @@
-import type { Job, Zone } from "@floorworthy/job";
+import { assumed, defaults, type Job, type Zone } from "@floorworthy/job";
 import { basisWords, type End } from "./known.ts";
 
 const PSI = 0.006894757293168361;
@@ -13,12 +13,6 @@ export interface StrengthFinding {
   readonly why: string;
   readonly tensileNote: string | undefined;
 }
-
-/** From memory of house practice before 1990: 2,500 psi; 2,000 where the surface dusts or scratches with a nail. */
-const DEFAULT = 2500 * PSI;
-const DEFAULT_DUSTING = 2000 * PSI;
-/** the most an unknown old floor is given at its best end */
-const HOPEFUL = 4000 * PSI;
 
 export const strengthUnder = (job: Job, zone: Zone | undefined): StrengthFinding => {
   const { strength, surface, state } = job.floor;
@@ -59,14 +53,10 @@ export const strengthUnder = (job: Job, zone: Zone | undefined): StrengthFinding
     return found(low, low, high, "ordered strength with the delivery tickets in hand");
   }
   const dusts = surface.known && surface.value !== "sound";
-  const worst = dusts ? DEFAULT_DUSTING : DEFAULT;
-  const best = strength.specified.known ? Math.max(strength.specified.high, worst) : HOPEFUL;
-  return found(
-    undefined,
-    worst,
-    best,
-    `nothing shows it: ${dusts ? "2,000 psi, because the surface dusts" : "2,500 psi, as for a house floor nobody has tested"} (default, from memory of common practice)`,
-  );
+  const given = dusts ? defaults.strengthOfDustingSurface : defaults.strength;
+  const { value: worst, high } = assumed(given);
+  const best = strength.specified.known ? Math.max(strength.specified.high, worst) : high;
+  return found(undefined, worst, best, `nothing shows it: ${given.value} ${given.unit} counts, because ${given.why}`);
 };
 
 const values = (facts: readonly { known: boolean; value?: number }[]): number[] =>

@@ -1,22 +1,7 @@
 import { type Point, pointInPolygon } from "@floorworthy/engine/geometry";
-import type { Job, ThicknessReading, Zone } from "@floorworthy/job";
+import { assumed, defaults, type Job, type ThicknessReading, thicknessAllowance, type Zone } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
 import { basisWords, type End } from "./known.ts";
-
-const INCH = 25.4;
-
-/** What a method may overstate the thickness by, mm. Common practice, no source; core: ASTM C174 reads finer. */
-export const allowance: Record<ThicknessReading["method"], number> = {
-  drill: INCH / 4,
-  core: INCH / 16,
-  "impact-echo": INCH / 4,
-  radar: INCH / 2,
-  drawing: (INCH * 3) / 4,
-  "edge-look": (INCH * 3) / 4,
-};
-
-/** A slab named by a round figure may be 3/4 in thinner at a spot: ACI 117 tolerance, as quoted by ASCC. */
-const NAMED_SLAB_ALLOWANCE = (INCH * 3) / 4;
 
 /** How thick the concrete under one base counts, mm, and why. */
 export interface BaseThickness {
@@ -81,10 +66,10 @@ const named = (job: Job, base: PlacedBase, zone: Zone | undefined, refused: stri
   }
   return {
     ...common,
-    thickness: thickness.low - NAMED_SLAB_ALLOWANCE,
+    thickness: thickness.low - assumed(defaults.unmeasuredThicknessAllowance).value,
     best: thickness.high,
     shown: "named",
-    why: "named, not measured: a slab may be 3/4 in under its name at a spot",
+    why: `named, not measured: ${defaults.unmeasuredThicknessAllowance.why}`,
   };
 };
 
@@ -130,12 +115,18 @@ const countedDepth = ({ thickness, method, end }: ThicknessReading): CountedDept
   thickness.known
     ? [
         {
-          counted: end === "still-concrete" ? thickness.low : thickness.low - allowance[method],
+          counted: end === "still-concrete" ? thickness.low : thickness.low - mayOverstate(method, thickness.low),
           read: thickness.high,
           method,
         },
       ]
     : [];
+
+/** mm; some methods err by a share of the reading */
+const mayOverstate = (method: ThicknessReading["method"], reading: number): number => {
+  const given = thicknessAllowance[method];
+  return given.unit === "%" ? (reading * given.value) / 100 : assumed(given).value;
+};
 
 /** Thickness for the margin, mm. */
 export const thicknessFor = (under: BaseThickness, end: End): number | undefined =>

@@ -1,17 +1,20 @@
 import type { AnchorProduct } from "@floorworthy/engine/anchors";
 import type { ColumnFrame, LiftDuty, PadSet, SoftBound } from "@floorworthy/engine/frames";
 import { type Term, type Unable, unable } from "@floorworthy/engine/quantities";
-import type { Job, Quantity } from "@floorworthy/job";
+import {
+  type Default,
+  defaults,
+  type Job,
+  presumptiveBearing,
+  type Quantity,
+  assumed as standIn,
+} from "@floorworthy/job";
 import type { Facts } from "../facts/facts.ts";
 import { basisWords, type End, loadEnd, strengthEnd } from "../facts/known.ts";
 import { term } from "../facts/print.ts";
 import { strengthFor } from "../facts/strength.ts";
 import { thicknessFor } from "../facts/thickness.ts";
 
-const LB = 4.4482216152605;
-const IN = 25.4;
-const PSI = LB / IN ** 2;
-const PCI = PSI / IN;
 const STEEL = 200_000;
 
 /** Everything the margin calculates with, at one end of every uncertain fact. Base units. */
@@ -35,11 +38,11 @@ export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | U
   const { lift, units } = job;
   const lacking: string[] = [];
   const assumed: string[] = [];
-  const load = (fact: Quantity, words: string, fallback?: { value: number; why: string }): number => {
+  const load = (fact: Quantity, words: string, fallback?: Default): number => {
     if (fact.known) return loadEnd(fact, end);
-    if (!fallback) lacking.push(words);
-    else assumed.push(`${words}: ${fallback.why}`);
-    return fallback?.value ?? Number.NaN;
+    if (fallback) return taken(words, fallback, assumed);
+    lacking.push(words);
+    return Number.NaN;
   };
   if (lift.kind !== "two-post")
     return unable(
@@ -51,10 +54,9 @@ export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | U
   const spacing = load(lift.spacing, "spacing of the columns");
   const pads = padSets(job, rated, end);
   if (pads.length === 0) lacking.push("reach of the arms (pad line to column)");
-  const columnWeight = load(lift.columnWeight, "weight of a column", {
-    value: 0.11 * rated,
-    why: "11 % of the rated load (common practice, no source)",
-  });
+  const columnWeight = lift.columnWeight.known
+    ? loadEnd(lift.columnWeight, end)
+    : taken("weight of a column, as a share of the rated load", defaults.columnWeightShare, assumed) * rated;
   const tied = tieCounts(job);
   const tieHeight = tied ? load(lift.tieHeight, "height of the overhead beam") : Number.NaN;
   if (!lift.base.outline) lacking.push("base plate");
@@ -80,24 +82,15 @@ export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | U
       weight: rated,
       dynamicFactor: job.choices.dynamicFactor.known ? job.choices.dynamicFactor.value : 1,
       pads,
-      pickUpHeight: load(lift.pickupHeight, "carriage height at pick-up", {
-        value: 28 * IN,
-        why: "28 in (common practice, no source)",
-      }),
-      fullRise: load(lift.fullHeight, "carriage height at full rise", {
-        value: tied ? Math.min(90 * IN, 0.65 * tieHeight) : 90 * IN,
-        why: "90 in, at most 0.65 of the beam's height (common practice, no source)",
-      }),
-      unevenShare: job.choices.uneven.known ? job.choices.uneven.value : 0.6,
-      workForce: load(job.choices.workForce, "work force on the vehicle", {
-        value: 150 * LB,
-        why: "150 lb (common practice, no source)",
-      }),
+      pickUpHeight: load(lift.pickupHeight, "carriage height at pick-up", defaults.pickupHeight),
+      fullRise: Math.min(
+        load(lift.fullHeight, "carriage height at full rise", defaults.fullHeight),
+        tied ? tieHeight : Number.POSITIVE_INFINITY,
+      ),
+      unevenShare: job.choices.uneven.known ? job.choices.uneven.value : defaults.unevenShare.value,
+      workForce: load(job.choices.workForce, "work force on the vehicle", defaults.workForce),
     },
-    shock: load(job.choices.dynamicFactor, "shock factor in hard use", {
-      value: 1.15,
-      why: "1.15, the middle of 1.1 to 1.25 (common practice, no source)",
-    }),
+    shock: load(job.choices.dynamicFactor, "shock factor in hard use", defaults.dynamicFactor),
     product: product!,
     concrete: facts.thickness.map((under, i) =>
       concreteUnder(
@@ -129,10 +122,26 @@ export const tieCounts = ({ lift, installation }: Job): boolean =>
   !(installation?.plumb.known && installation.plumb.value === "not-plumb");
 
 const padSets = ({ lift }: Job, weight: number, end: End): PadSet[] => {
-  const padSpacing = lift.padSpacing.known ? loadEnd(lift.padSpacing, end) : 60 * IN;
-  const set = (kind: PadSet["kind"], reach: Quantity): PadSet[] =>
-    reach.known ? [{ kind, reach: loadEnd(reach, end), padSpacing, weight }] : [];
-  return [...set("car", lift.reachCar), ...set("frame-truck", lift.reachTruck)];
+  const set = (kind: PadSet["kind"], reach: Quantity, spacing: Default): PadSet[] =>
+    reach.known
+      ? [
+          {
+            kind,
+            reach: loadEnd(reach, end),
+            padSpacing: loadEnd(
+              lift.padSpacing.known
+                ? lift.padSpacing
+                : standIn({ ...spacing, low: spacing.value, high: spacing.value }),
+              end,
+            ),
+            weight,
+          },
+        ]
+      : [];
+  return [
+    ...set("car", lift.reachCar, defaults.padSpacingCar),
+    ...set("frame-truck", lift.reachTruck, defaults.padSpacingTruck),
+  ];
 };
 
 /** With the column's stiffness known, bases that give a little are the other bound: the margin keeps the worse of both. */
@@ -171,31 +180,28 @@ const productOf = ({ lift }: Job, end: End, lacking: string[]): AnchorProduct | 
   };
 };
 
-/** Presumptive pressures in the manner of IRC Table R401.4.1, from memory; organic soil and unknown ground are kept low. */
-const presumptive: Record<string, number> = {
-  rock: 12_000,
-  gravel: 3000,
-  sand: 2000,
-  silt: 1500,
-  clay: 1500,
-  organic: 400,
-};
-
 const groundOf = (job: Job, end: End, assumed: string[]): Pick<MarginInputs, "k" | "bearing"> => {
   const { ground } = job.floor;
-  const soft =
-    (ground.foam.known && ground.foam.value !== "none") ||
-    (ground.wet.known && ground.wet.value === "wet" && !(ground.soil.known && ground.soil.value !== "clay"));
-  if (!ground.k.known)
-    assumed.push(`ground: k = ${soft ? "50 pci on foam or wet clay" : "100 pci"} (common practice, no source)`);
-  const k = ground.k.known ? strengthEnd(ground.k, end) : (soft ? 50 : 100) * PCI;
-  const soil = ground.soil.known ? ground.soil.value : "clay";
-  const value = ground.bearing.known ? strengthEnd(ground.bearing, end) : (presumptive[soil]! * PSI) / 144;
+  const onFoam = ground.foam.known && ground.foam.value !== "none";
+  const onWetClay =
+    ground.wet.known && ground.wet.value === "wet" && !(ground.soil.known && ground.soil.value !== "clay");
+  const soft = onFoam || onWetClay;
+  const k = ground.k.known
+    ? strengthEnd(ground.k, end)
+    : taken("modulus of subgrade reaction", soft ? defaults.subgradeModulusSoft : defaults.subgradeModulus, assumed);
+  const presumed = presumptiveBearing[ground.soil.known ? ground.soil.value : "unknown"];
+  const value = ground.bearing.known ? strengthEnd(ground.bearing, end) : standIn(presumed).value;
   const basis = ground.bearing.known
     ? basisWords(ground.bearing.basis)
-    : `assumed: presumptive for ${ground.soil.known ? soil : "soil nobody has looked at"} (IRC R401.4.1, from memory)`;
+    : `assumed: ${presumed.why} (${presumed.source})`;
   return {
     k,
     bearing: { value, term: term("q_a", "allowable ground pressure", value, "pressure", job.units, { basis }) },
   };
+};
+
+/** A default in base units, noted among what was assumed. */
+const taken = (words: string, given: Default, assumed: string[]): number => {
+  assumed.push(`${words}: ${given.value} ${given.unit}, ${given.why} (${given.source})`);
+  return standIn(given).value;
 };

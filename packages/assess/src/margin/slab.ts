@@ -19,7 +19,7 @@ import { keepWorst } from "./anchors.ts";
 import { type BaseCase, most, pullOf, pushOf } from "./cases.ts";
 import type { MarginInputs } from "./inputs.ts";
 import { type Panel, panelsOf } from "./panel.ts";
-import { FIRST_CRACK, NU } from "./practice.ts";
+import { firstCrackMargin, NU } from "./practice.ts";
 import { plateChecks } from "./under-the-plate.ts";
 
 /** 150 pcf */
@@ -169,6 +169,7 @@ const resultChecks = (
   const { units } = job;
   const { f, fc } = inputs.concrete.reduce((a, b) => (b.f < a.f ? b : a));
   const fr = toBase(modulusOfRupture(fromBase(f, "psi")), "psi");
+  const crackMargin = firstCrackMargin(job);
   const g = result.governing;
   const peak = [g.stressBottomAveraged, g.stressTopAveraged, g.thinSideOfPadEdge, g.thickSideOfPadEdge]
     .filter((p): p is StressPeak => p !== undefined)
@@ -180,12 +181,12 @@ const resultChecks = (
     from: [fc],
   });
   const allowed = term(
-    "f_r/1.4",
-    "stress with a margin of 1.4 against the first crack",
-    fr / FIRST_CRACK,
+    "f_r/m",
+    "stress with the asked margin m against the first crack",
+    fr / crackMargin,
     "stress",
     units,
-    { clause: "practice of ACI 360R, from memory", formula: "f_r / 1.4", from: [rupture] },
+    { clause: "practice of ACI 360R, from memory", formula: "f_r / m", worked: `m = ${crackMargin}`, from: [rupture] },
   );
   const demand = term("σ", `tensile stress at the ${peak.face} of the ${panel.name}`, peak.value, "stress", units, {
     clause: "plate on ground that only pushes (docs/theory/plates.md)",
@@ -209,7 +210,7 @@ const resultChecks = (
       weight,
       demand,
       capacity: allowed,
-      ratio: peak.value / (fr / FIRST_CRACK),
+      ratio: peak.value / (fr / crackMargin),
       clause: "ACI 318-19 19.2.3.1, ACI 360R practice",
       governs: `${panel.name}, ${caseName}`,
     },
@@ -221,7 +222,7 @@ const resultChecks = (
       demand: ground,
       capacity: inputs.bearing.term,
       ratio: g.groundPressure.value / inputs.bearing.value,
-      clause: "presumptive bearing, IRC R401.4.1 (from memory)",
+      clause: inputs.bearing.term.basis ?? "",
       governs: `${panel.name}, ${caseName}`,
     },
   ];

@@ -2,7 +2,8 @@
  * Control perimeter of a rectangular patch on a slab with free edges near it: geometry only; the stress is the code's.
  *
  * The failure surface may close round the patch or run out to any of the free edges; the shortest of the fifteen ways
- * governs; at least one side closes, or nothing would be cut. Sides that run out fall away, their neighbours reach to the edge. An edge nearer than the section leaves no
+ * governs; at least one side closes, for nothing is cut otherwise;
+ * only where every edge is nearer than the section the length is 0 and all sides are open. Sides that run out fall away, their neighbours reach to the edge. An edge nearer than the section leaves no
  * room to close on that side.
  */
 import type { Polygon, Rect } from "../geometry/index.ts";
@@ -45,6 +46,7 @@ export const controlPerimeter = (
   const ways = Array.from({ length: 2 ** reachable.length }, (_, bits) =>
     reachable.filter((_side, i) => (bits >> i) % 2 === 1),
   ).filter((open) => open.length < SIDES.length && SIDES.every((side) => open.includes(side) || edges[side] >= offset));
+  if (ways.length === 0) return perimeter(patch, offset, edges, corner, SIDES);
   const all = ways.map((open) => perimeter(patch, offset, edges, corner, open));
   return all.reduce((best, way) => (way.length < best.length ? way : best));
 };
