@@ -70,7 +70,7 @@ const groupOf = (
     id,
     x: at.x,
     y: at.y,
-    tension: factor * (c.contact.anchorTension[i]?.T ?? 0),
+    tension: factor * (c.rest.forAnchors.anchorTension[i]?.T ?? 0),
     shearX: (factor * c.reaction.Vx) / n,
     shearY: (factor * c.reaction.Vy) / n,
   }));
@@ -88,7 +88,7 @@ const governing = (cases: readonly BaseCase[]): BaseCase[] => {
     const own = cases.filter((c) => c.side === side);
     return [
       most(own, pullOf),
-      most(own, (c) => Math.max(0, ...c.contact.anchorTension.map(({ T }) => T))),
+      most(own, (c) => Math.max(0, ...c.rest.forAnchors.anchorTension.map(({ T }) => T))),
       most(own, (c) => Math.hypot(c.reaction.Vx, c.reaction.Vy)),
     ].filter((c) => c !== undefined);
   });

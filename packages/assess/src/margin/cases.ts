@@ -1,7 +1,7 @@
 import { elasticModulus } from "@floorworthy/engine/codes/aci318-19";
 import { anchorStiffness, beddingModulus, type ContactResult, solveContact } from "@floorworthy/engine/contact";
 import { type LoadCase, loadCases, type Reaction, toPlan } from "@floorworthy/engine/frames";
-import { polygonArea } from "@floorworthy/engine/geometry";
+import { type Point, polygonArea } from "@floorworthy/engine/geometry";
 import { fromBase, isUnable, type Term, toBase, type Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
@@ -24,7 +24,17 @@ export interface BaseCase {
   readonly base: PlacedBase;
   readonly reaction: Reaction;
   readonly terms: readonly Term[];
-  readonly contact: ContactResult;
+  readonly rest: Rest;
+}
+
+/**
+ * How the plate rests, at the stiffnesses that each answer must fear (docs/theory/coupling.md): the slab is stressed most
+ * on a stiff bed, the anchors are pulled most by a soft bed and stiff anchors, the toe is judged at the likely ones.
+ */
+export interface Rest {
+  readonly likely: ContactResult;
+  readonly forSlab: ContactResult;
+  readonly forAnchors: ContactResult;
 }
 
 export const baseCases = (job: Job, inputs: MarginInputs, bases: readonly PlacedBase[]): BaseCase[] | Unable => {
@@ -35,9 +45,9 @@ export const baseCases = (job: Job, inputs: MarginInputs, bases: readonly Placed
     for (const [i, side] of (["left", "right"] as const).entries()) {
       const base = bases[i]!;
       const { reaction, terms } = sides[side];
-      const contact = restOf(inputs, base, i, reaction);
-      if (isUnable(contact)) return { ...contact, place: `${contact.place}, ${side} base, ${name}` };
-      cases.push({ caseId: id, caseName: name, standing, side, base, reaction, terms, contact });
+      const rest = restOf(job, inputs, base, i, reaction);
+      if (isUnable(rest)) return { ...rest, place: `${rest.place}, ${side} base, ${name}` };
+      cases.push({ caseId: id, caseName: name, standing, side, base, reaction, terms, rest });
     }
   }
   return cases;
@@ -120,25 +130,53 @@ const makersReactions = (job: Job, turn: number): SideReactions[] =>
   });
 
 /** Rigid plate about its column's centre, in plan axes. Anchors are taken without preload: it has gone after some years. */
-const restOf = (inputs: MarginInputs, base: PlacedBase, index: number, reaction: Reaction): ContactResult | Unable => {
+const restOf = (job: Job, inputs: MarginInputs, base: PlacedBase, index: number, reaction: Reaction): Rest | Unable => {
   const { h, f } = inputs.concrete[index]!;
   const { da, hef, hnom, Ase } = inputs.product;
-  const local = (p: { x: number; y: number }) => ({ x: p.x - base.centre.x, y: p.y - base.centre.y });
-  const stiffness = anchorStiffness(Ase ?? 0.75 * (Math.PI / 4) * da * da, (hnom ?? hef) + 25, "cracked").likely.value;
-  const Ec = toBase(elasticModulus(fromBase(f, "psi")), "psi");
-  return solveContact(
-    {
-      outline: base.outline.map(local),
-      anchors: base.anchors.map(({ id, at }) => ({ id, ...local(at), stiffness, preload: 0 })),
-      bedding: beddingModulus(Ec, h, polygonArea(base.outline)).likely.value,
-    },
-    reaction,
-  );
+  const local = (p: Point): Point => ({ x: p.x - base.centre.x, y: p.y - base.centre.y });
+  const area = Ase ?? 0.75 * (Math.PI / 4) * da * da;
+  const anchor = anchorStiffness(area, (hnom ?? hef) + WASHER_AND_NUT, "cracked");
+  const bed = bedOf(job, toBase(elasticModulus(fromBase(f, "psi")), "psi"), h, polygonArea(base.outline));
+  const rest = (bedding: number, stiffness: number): ContactResult | Unable =>
+    solveContact(
+      {
+        outline: base.outline.map(local),
+        anchors: base.anchors.map(({ id, at }) => ({ id, ...local(at), stiffness, preload: 0 })),
+        bedding,
+      },
+      reaction,
+    );
+  const likely = rest(bed.likely, anchor.likely.value);
+  const forSlab = rest(bed.high, anchor.likely.value);
+  const forAnchors = rest(bed.low, STIFF_ANCHOR);
+  if (isUnable(likely)) return likely;
+  if (isUnable(forSlab)) return forSlab;
+  return isUnable(forAnchors) ? forAnchors : { likely, forSlab, forAnchors };
 };
 
-/** Total pull and total push of a base, N. */
-export const pullOf = (c: BaseCase): number => c.contact.anchorTension.reduce((sum, { T }) => sum + T, 0);
-export const pushOf = (c: BaseCase): number => c.reaction.P + pullOf(c);
+/** mm of bolt above the concrete that stretches with the rest. */
+const WASHER_AND_NUT = 25;
+
+/** N/mm: the stiff end of the anchors in the coupling study. */
+const STIFF_ANCHOR = 100e3;
+
+const bedOf = (
+  { choices }: Job,
+  Ec: number,
+  h: number,
+  area: number,
+): { low: number; likely: number; high: number } => {
+  if (choices.bedding.known)
+    return { low: choices.bedding.low, likely: choices.bedding.value, high: choices.bedding.high };
+  const { low, likely, high } = beddingModulus(Ec, h, area);
+  return { low: low.value, likely: likely.value, high: high.value };
+};
+
+const totalPull = (contact: ContactResult): number => contact.anchorTension.reduce((sum, { T }) => sum + T, 0);
+
+/** Total pull of the anchors of a base, and total push of its plate on the slab, N. */
+export const pullOf = (c: BaseCase): number => totalPull(c.rest.forAnchors);
+export const pushOf = (c: BaseCase): number => c.reaction.P + totalPull(c.rest.forAnchors);
 
 /** The case in which `measure` is largest. */
 export const most = (cases: readonly BaseCase[], measure: (c: BaseCase) => number): BaseCase | undefined =>

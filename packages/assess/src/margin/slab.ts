@@ -138,7 +138,7 @@ const loadsOf = (cases: readonly BaseCase[], id: string): FloorCase => ({
   loads: cases.filter((c) => c.caseId === id).flatMap(loadsOfBase),
 });
 
-const loadsOfBase = ({ base, contact }: BaseCase): FloorLoad[] => {
+const loadsOfBase = ({ base, rest: { forSlab: contact } }: BaseCase): FloorLoad[] => {
   const { x, y } = base.centre;
   const { p0, px, py } = contact.pressure;
   return [

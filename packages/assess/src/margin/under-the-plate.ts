@@ -28,7 +28,7 @@ export const plateChecks = (job: Job, inputs: MarginInputs, c: BaseCase, E: numb
   const concrete = inputs.concrete[c.side === "left" ? 0 : 1]!;
   const governs = `${c.side} base, ${c.caseName}`;
   const toe = bearingCheck(job, concrete, c, weight, governs);
-  if (c.contact.contactZone.length === 0) return [toe];
+  if (c.rest.likely.contactZone.length === 0) return [toe];
   const slab = { E, nu: NU, h: concrete.h, k: inputs.k };
   return [
     toe,
@@ -46,7 +46,7 @@ const bearingCheck = (job: Job, { f, fc }: Concrete, c: BaseCase, weight: Weight
     title: "Bearing of the base plate at its toe",
     group: "base plate",
     weight,
-    demand: term("p_max", "largest pressure under the plate", c.contact.maxPressure, "stress", job.units, {
+    demand: term("p_max", "largest pressure under the plate", c.rest.likely.maxPressure, "stress", job.units, {
       clause: "rigid plate on elastic bedding (docs/theory/frames.md)",
     }),
     capacity: term("φ 0.85 f'c / 1.6", "service allowance in bearing", allowed, "stress", job.units, {
@@ -54,7 +54,7 @@ const bearingCheck = (job: Job, { f, fc }: Concrete, c: BaseCase, weight: Weight
       formula: "0.65 × 0.85 f'c / 1.6",
       from: [fc],
     }),
-    ratio: c.contact.maxPressure / allowed,
+    ratio: c.rest.likely.maxPressure / allowed,
     clause,
     governs,
   };
@@ -92,12 +92,12 @@ const punchingChecks = (job: Job, concrete: Concrete, c: BaseCase, weight: Weigh
 
 const pressedBox = (c: BaseCase) => {
   const { x, y } = c.base.centre;
-  const box = boxOf(c.contact.contactZone.flat());
+  const box = boxOf(c.rest.likely.contactZone.flat());
   return { x0: box.x0 + x, y0: box.y0 + y, x1: box.x1 + x, y1: box.y1 + y };
 };
 
 const pressedRadius = (c: BaseCase): number =>
-  Math.sqrt(c.contact.contactZone.reduce((sum, zone) => sum + polygonArea(zone), 0) / Math.PI);
+  Math.sqrt(c.rest.likely.contactZone.reduce((sum, zone) => sum + polygonArea(zone), 0) / Math.PI);
 
 const ruptureOf = ({ f }: Concrete): number => toBase(modulusOfRupture(fromBase(f, "psi")), "psi");
 
