@@ -19,8 +19,9 @@ export interface Block {
 const SAME = 0.002;
 
 /**
- * Everything that keeps the lift from standing at `p`, nearest miss last; none where it may stand. True distances, without the
- * safe side of the regions, so a lift that stands exactly at its limit is not blocked.
+ * Everything that keeps the lift from standing at `p`, the walls first when a part is beyond them, then nearest miss last;
+ * none where it may stand. True distances, without the safe side of the regions, so a lift that stands exactly at its limit
+ * is not blocked. Beyond a wall, the distance of an anchor to it is still counted positive.
  */
 export const blockedBy = ({ zones, inside }: Placement, p: Point): readonly Block[] => {
   const at = toGrid(p);
@@ -29,7 +30,7 @@ export const blockedBy = ({ zones, inside }: Placement, p: Point): readonly Bloc
     .filter(({ clear, distance }) => distance < clear - SAME)
     .sort((a, b) => b.clear - b.distance - (a.clear - a.distance));
   const out = Math.min(...inside.map((piece) => signedDistance([piece], at))) / STEPS_PER_MM;
-  return out > SAME && !blocks.some(({ id }) => id.startsWith("wall-"))
+  return out > SAME
     ? [{ id: "room", name: "the walls", part: "body", clear: 0, distance: inside.length > 0 ? -out : 0 }, ...blocks]
     : blocks;
 };
