@@ -1,8 +1,8 @@
 #!/usr/bin/env node
+import { spawnSync } from "node:child_process";
 // The command line. A fresh clone is made ready first; afterwards this only loads the bundle.
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { spawnSync } from "node:child_process";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 if (!existsSync(`${root}dist/floorworthy.mjs`)) {
