@@ -79,6 +79,13 @@ describe("the decisions of an experienced installer", () => {
     expect(untied.ratio).toBeGreaterThan(1.4 / 0.95);
   });
 
+  test("saw cut in the way: 2.5 to 3.0 in toward the door; with a truck 4 in longer there is no place", () => {
+    expect(answerTo("04-saw-cut-in-the-way.yaml").sentence).toMatch(/2\.5 in toward the door/);
+    const longer = load("04-saw-cut-in-the-way.yaml").replace("220 in", "224 in");
+    const read = readJob(longer, { name: "longer", load });
+    expect(read.ok && assess(read.job).outcome).toBe("pour");
+  });
+
   test("nine cold days: the maker's 28 days end on 3 March", () => {
     expect(answerTo("09-nine-cold-days.yaml").sentence).toContain("2026-03-03");
   });

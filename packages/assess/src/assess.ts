@@ -1,20 +1,23 @@
+import type { Point } from "@floorworthy/engine/geometry";
 import type { Job } from "@floorworthy/job";
 import type { Assessment, MarginAnswer, PageAnswer } from "./assessment.ts";
 import { cautionsFor } from "./cautions.ts";
 import { factsOf } from "./facts/facts.ts";
+import { shown } from "./facts/print.ts";
 import { layoutOf } from "./layout.ts";
 import { type Detail, marginOf, noMargin } from "./margin/margin.ts";
 import { missingFacts } from "./missing.ts";
 import { type Ruling, rule } from "./outcome.ts";
 import { pageOf } from "./page/page-lines.ts";
 import { remediesFor } from "./remedies.ts";
+import { type Shift, smallestShift } from "./shift.ts";
 import { stopsOf } from "./stops/stops.ts";
 
 /** Job in, rulings out. Pure: the same job gives the same answer, to the bit. */
 export const assess = (job: Job): Assessment => {
   const first = judge(job, "whole");
   const missing = missingFacts(job, (changed) => judge(changed, "word"));
-  const ruling = heldBack(first.ruling, missing);
+  const ruling = withPlace(job, heldBack(first.ruling, missing));
   return {
     format: 1,
     title: job.title,
@@ -53,6 +56,37 @@ const notJudged = (job: Job, facts: ReturnType<typeof factsOf>): PageAnswer => (
   ...pageOf(job, facts),
   verdict: "not-judged",
 });
+
+/** A shift names the place; where there is none it is new concrete, or another bay. */
+const withPlace = (job: Job, ruling: Ruling): Ruling => {
+  if (ruling.outcome !== "shift") return ruling;
+  const shift = smallestShift(job);
+  if (shift?.found === "place") {
+    const moved = judge({ ...job, position: shift.to }, "word");
+    if (moved.outcome !== "shift")
+      return {
+        ...ruling,
+        sentence: `${ruling.sentence} ${placeWords(job, shift)}`,
+        conditions: [placeWords(job, shift), ...ruling.conditions.slice(1)],
+      };
+  }
+  if (shift?.found !== "nowhere") return ruling;
+  return {
+    ...ruling,
+    outcome: "pour",
+    sentence: `There is no place in this bay that keeps the maker's distances: ${shift.why}. Pour pads across the joint, or choose another bay.`,
+  };
+};
+
+const placeWords = (job: Job, { dx, dy, to }: Extract<Shift, { found: "place" }>): string => {
+  const length = (mm: number): string => shown(Math.abs(mm), "length", job.units);
+  const ways = [
+    ...(Math.abs(dy) > 1 ? [`${length(dy)} toward the ${dy > 0 ? "door" : "back wall"}`] : []),
+    ...(Math.abs(dx) > 1 ? [`${length(dx)} to the ${dx > 0 ? "right" : "left"}`] : []),
+  ];
+  const at = ({ x, y }: Point): string => `${length(x)} from the left and ${length(y)} from the back wall`;
+  return `Smallest move that keeps every distance: ${ways.join(" and ")}; left column ${at(to.left)}, right column ${at(to.right)}. More is better where the bay allows it.`;
+};
 
 /** Nothing is accepted while an open question could still turn it into a refusal. */
 const heldBack = (ruling: Ruling, missing: Assessment["missing"]): Ruling => {

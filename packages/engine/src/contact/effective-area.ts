@@ -10,7 +10,7 @@
 import { clipByHalfPlane, type Point, type Polygon, polygonMoments } from "../geometry/index.ts";
 import { findRoot } from "../numerics/index.ts";
 import { type Unable, unable } from "../quantities/index.ts";
-import { depthInHull } from "./convex-hull.ts";
+import { depthInHull } from "./depth-in-hull.ts";
 
 export interface EffectiveArea {
   /** mm² */

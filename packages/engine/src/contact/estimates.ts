@@ -2,8 +2,9 @@
  * Stiffnesses nobody prints on a lift's page, estimated with their band. Both ends belong in a calculation: how the
  * pulls and the toe pressure move between them is the answer's honesty.
  */
-import { shown } from "../frames/shown.ts";
+
 import type { Term } from "../quantities/index.ts";
+import { shown } from "../quantities/index.ts";
 
 /** An estimate with the ends of its scatter. */
 export interface Estimate {

@@ -1,5 +1,5 @@
-import { shown } from "../frames/shown.ts";
 import type { Term } from "../quantities/index.ts";
+import { shown } from "../quantities/index.ts";
 
 /**
  * Pull of the outer anchor row by hand: moments about the compression toe, all concrete force taken at the toe.

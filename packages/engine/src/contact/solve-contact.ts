@@ -12,7 +12,7 @@ import { type Point, type Polygon, polygonArea, polygonMoments } from "../geomet
 import { isUnable, type Unable, unable } from "../quantities/index.ts";
 import type { BasePlate, ContactResult, PlateMovement } from "./base-plate.ts";
 import { positivePieces } from "./contact-zone.ts";
-import { depthInHull } from "./convex-hull.ts";
+import { depthInHull } from "./depth-in-hull.ts";
 import { plateFault } from "./plate-fault.ts";
 import { type PullSpring, type Rest, rigidEquilibrium, springPull, type Vector3 } from "./rigid-equilibrium.ts";
 

@@ -1,8 +1,8 @@
 import type { Term } from "../quantities/index.ts";
+import { shown } from "../quantities/index.ts";
 import type { BaseTerms } from "./base-load.ts";
 import type { ColumnFrame, LiftLoad } from "./column-frame.ts";
 import type { ColumnShare } from "./column-share.ts";
-import { shown } from "./shown.ts";
 
 const STATICS = "statics of one column";
 

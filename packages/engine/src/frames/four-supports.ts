@@ -2,10 +2,9 @@
  * Four supports in a rectangle: posts of a four-post lift, ends of a scissor's frames. Equilibrium fixes three of the
  * four loads; the diagonal freedom is bounded in pad-sharing.ts.
  */
-import { type Term, type Unable, unable } from "../quantities/index.ts";
+import { shown, type Term, type Unable, unable } from "../quantities/index.ts";
 import { admissibleCrosswise, type FourPads, type PadLoads, padLoads } from "./pad-sharing.ts";
 import type { Reaction } from "./reaction.ts";
-import { shown } from "./shown.ts";
 import type { SupportLoad } from "./support-case.ts";
 
 /** Why a weight cannot rest on four supports, or undefined where it can. */

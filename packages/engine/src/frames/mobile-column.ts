@@ -6,8 +6,7 @@
  * A share of 0.7 to 0.8 on the front pair is common practice, no source; with the place of load and column known it
  * follows from the lever rule instead. Feet carry vertical load only.
  */
-import { type Term, type Unable, unable } from "../quantities/index.ts";
-import { shown } from "./shown.ts";
+import { shown, type Term, type Unable, unable } from "../quantities/index.ts";
 import { resting, type SupportCase } from "./support-case.ts";
 
 export interface MobileColumn {

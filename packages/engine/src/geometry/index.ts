@@ -1,4 +1,5 @@
 export { clipByHalfPlane, type HalfPlane } from "./clip-half-plane.ts";
+export { convexHull } from "./convex-hull.ts";
 export {
   distance,
   distanceToBoundary,

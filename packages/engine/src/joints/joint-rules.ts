@@ -1,6 +1,5 @@
 /** How far apart and how deep the trade cuts its joints. Lengths mm. */
-import { fromBase, type Term, toBase } from "../quantities/index.ts";
-import { shown } from "../slabs/shown.ts";
+import { fromBase, shown, type Term, toBase } from "../quantities/index.ts";
 
 /**
  * Joint spacing as a multiple of the thickness: 24 for slump 3-5 in with stone under 3/4 in, 30 with stone of 3/4 in and

@@ -3,8 +3,7 @@
  *
  *   β = (K d / 4EI)^¼,  y0 = P (2 + βz) / 4β³EI,  bearing σ = K y0 ≤ f'c (4 − d)/3   (d in inches, ACI 325)
  */
-import { type Check, fromBase, type Term } from "../quantities/index.ts";
-import { shown } from "../slabs/shown.ts";
+import { type Check, fromBase, shown, type Term } from "../quantities/index.ts";
 
 /** A smooth or deformed bar across a joint. */
 export interface Dowel {

@@ -3,9 +3,8 @@
  * sliding. Statics of a rigid base; the inward moments of two columns on one strip cancel by themselves.
  */
 import { distanceToBoundary, distanceToLine, type Polygon, polygonArea, sides, signedArea } from "../geometry/index.ts";
-import { type Check, isUnable, type Term } from "../quantities/index.ts";
+import { type Check, isUnable, shown, type Term } from "../quantities/index.ts";
 import type { PresumptiveSoil } from "../slabs/index.ts";
-import { shown } from "../slabs/shown.ts";
 import { type GroundPressure, groundPressure } from "./ground-pressure.ts";
 import { type PadAction, type PadResultant, padResultant, type SeparatePad } from "./pad-resultant.ts";
 

@@ -2,9 +2,8 @@
  * A strip under both columns, bent by their loads and inward couples: a free beam on springs (Hetenyi 1946). Its own
  * weight presses evenly and bends nothing.
  */
-import { type Term, type Unable, unable } from "../quantities/index.ts";
+import { shown, type Term, type Unable, unable } from "../quantities/index.ts";
 import { type BeamOnGround, beamLambda, finiteBeam } from "../slabs/index.ts";
-import { shown } from "../slabs/shown.ts";
 
 /** A strip and its ground, mm and N. */
 export interface Strip {

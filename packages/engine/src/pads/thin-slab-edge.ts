@@ -14,8 +14,8 @@
  */
 import type { Reaction } from "../frames/index.ts";
 import type { Term } from "../quantities/index.ts";
+import { shown } from "../quantities/index.ts";
 import { type SlabOnGround, stripLambda } from "../slabs/index.ts";
-import { shown } from "../slabs/shown.ts";
 
 /** Demands on the thin slab at the pad's edge. */
 export interface ThinSlabEdge {

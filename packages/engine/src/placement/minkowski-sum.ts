@@ -1,6 +1,5 @@
 import { Clipper, FillRule } from "clipper2-ts";
-import { type Point, type Polygon, sides, signedArea } from "../geometry/index.ts";
-import { convexHull } from "./convex-hull.ts";
+import { convexHull, type Point, type Polygon, sides, signedArea } from "../geometry/index.ts";
 
 /** A sum of two plan shapes on the grid, ready to be offset: every point of its outline lies in one of the hulls. */
 export interface Sum {

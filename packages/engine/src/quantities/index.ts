@@ -9,6 +9,7 @@ export {
   printQuantity,
 } from "./print-quantity.ts";
 export { type QuantityProblem, type QuantityReading, readQuantity } from "./read-quantity.ts";
+export { shown } from "./shown.ts";
 export { unitOf } from "./unit-spellings.ts";
 export { type Dimension, dimensionOf, fromBase, toBase, type Unit, units } from "./units.ts";
 export { type Check, isUnable, type Term, type Unable, unable } from "./workings.ts";

@@ -1,11 +1,11 @@
 /** The closed forms for one slab and one patch, unfolded: what stands beside the plate solver. */
 import type { Term } from "../quantities/index.ts";
+import { shown } from "../quantities/index.ts";
 import { cornerDeflection, cornerStress } from "./corner.ts";
 import { edgeDeflection, edgeStress } from "./edge.ts";
 import { specialRadius } from "./equivalent-radius.ts";
 import { edgeExact } from "./exact-edge.ts";
 import { interiorDeflection, interiorStress } from "./interior.ts";
-import { shown } from "./shown.ts";
 import { type SlabOnGround, stiffnessRadius } from "./slab-on-ground.ts";
 
 /** Stress and deflection at one place. */

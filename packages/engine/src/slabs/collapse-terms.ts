@@ -1,8 +1,8 @@
 /** Collapse load of one patch against its force, unfolded. */
 import type { Check } from "../quantities/index.ts";
+import { shown } from "../quantities/index.ts";
 import { collapseLoad, type LoadPlace } from "./collapse-load.ts";
 import type { SlabMoments } from "./section-moments.ts";
-import { shown } from "./shown.ts";
 
 const FORMULA: Record<LoadPlace, string> = {
   interior: "2π(Mp+Mn) at a = 0; 4π(Mp+Mn)/(1 − a/3l) from a = 0.2 l; linear between",

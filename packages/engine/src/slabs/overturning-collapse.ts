@@ -12,9 +12,9 @@
  * side for the lower bound. Our own derivation from the static and kinematic theorems; the collapse loads are Meyerhof's.
  */
 import type { Check, Term } from "../quantities/index.ts";
+import { shown } from "../quantities/index.ts";
 import { collapseLoad, type LoadPlace } from "./collapse-load.ts";
 import type { SlabMoments } from "./section-moments.ts";
-import { shown } from "./shown.ts";
 
 /** One force of the base on the slab, spread over a circle. */
 export interface PatchForce {

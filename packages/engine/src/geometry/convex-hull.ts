@@ -1,7 +1,7 @@
-import type { Point, Polygon } from "../geometry/index.ts";
+import type { Point, Polygon } from "./point.ts";
 
 /**
- * Convex hull of grid points, counter-clockwise, without points along its sides (Andrew's monotone chain; exact, as the
+ * Convex hull, counter-clockwise, without points along its sides (Andrew's monotone chain; exact where the
  * coordinates are whole numbers). One point or two when the points have no area.
  */
 export const convexHull = (points: readonly Point[]): Polygon => {
