@@ -70,6 +70,13 @@ describe("26.12: acceptance", () => {
     expect(cylinderAcceptance([3499, 4400, 4400], 4000).verdict).toBe("does not comply");
     expect(cylinderAcceptance([5000, 4500, 5500], 5000).verdict).toBe("complies");
   });
+  test("one core at 74 % of f'c fails where 75 % complies", () =>
+    expect([coreAcceptance([3000, 4000, 4000], 4000).strict, coreAcceptance([2960, 4000, 4000], 4000).strict]).toEqual([
+      "complies",
+      "does not comply",
+    ]));
+  test("cylinders: f'c 5050 psi is above 5000, so 0.90 f'c = 4545 psi counts, not 4550", () =>
+    expect(cylinderAcceptance([4547], 5050).verdict).toBe("complies"));
   test("cylinders: none below 0.90 f'c above 5000 psi", () =>
     expect([cylinderAcceptance([5400], 6000).verdict, cylinderAcceptance([5399], 6000).verdict]).toEqual([
       "complies",

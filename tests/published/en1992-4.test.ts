@@ -48,7 +48,10 @@ describe("breakout coefficients", () => {
 });
 
 describe("7.2.1 tension", () => {
-  test("ψs 0.9 at c 100, hef 100", () => near(psiEdge(100, 100), 0.9, 1e-6));
+  test("ψs 0.9 at c 100, hef 100; never above 1", () => {
+    near(psiEdge(100, 100), 0.9, 1e-6);
+    expect(psiEdge(400, 100)).toBe(1);
+  });
   test("ψec 0.83333 at e 30, hef 100", () => near(psiEccentricity(30, 100), 0.8333333333333334, 1e-6));
   test("ψre 0.5 + hef/200 where bars are dense", () =>
     expect([psiShellSpalling(60, "dense"), psiShellSpalling(120, "dense"), psiShellSpalling(60, "open")]).toEqual([
@@ -74,12 +77,14 @@ describe("7.2.1 tension", () => {
 
 describe("7.2.2 shear", () => {
   test("steel 0.6 up to 500 MPa, 0.5 above", () =>
-    expect([steelShear(100, 500), steelShear(100, 800)]).toEqual([30_000, 40_000]));
+    expect([steelShear(100, 500), steelShear(100, 505), steelShear(100, 800)]).toEqual([30_000, 25_250, 40_000]));
   test("pry-out k8 NRk,c", () => expect(pryout(2, 10)).toBe(20));
   test("lf hef, at most 12 dnom; above 24 mm max(8 dnom, 300)", () =>
     expect([loadedLength(200, 12), loadedLength(100, 12), loadedLength(400, 30), loadedLength(400, 45)]).toEqual([
       144, 100, 300, 360,
     ]));
+  test("lf: 24 mm is the last of the small ones", () =>
+    expect([loadedLength(400, 24), loadedLength(400, 24.2)]).toEqual([288, 300]));
   test("V0Rk,c: exponents 0.1 at lf = dnom = c1, ratio 2.4 to 1.7", () => {
     near(basicEdge({ dnom: 100, lf: 100, c1: 100 }, 25, "cracked"), 1.7 * 100 ** 0.2 * 5 * 1000, 1e-12);
     near(
