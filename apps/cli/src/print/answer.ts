@@ -19,7 +19,7 @@ export const answerLines = (a: Assessment, fold: Fold): string[] => [
   "",
   "THE MARGIN advises",
   ...wrap(a.margin.sentence),
-  ...marginTable(a.margin.checks),
+  ...marginTable(a.margin),
   ...information(a),
   ...remedies(a),
   ...(fold === "unfolded" ? workings(a) : []),
@@ -46,16 +46,24 @@ const pageTable = (lines: readonly PageLine[]): string[] => {
   ]);
 };
 
-const marginTable = (checks: readonly MarginCheck[]): string[] =>
-  checks.length === 0 ? [] : table([["check", "asked", "there is", "ratio", ""], ...checks.map(row)]);
+const marginTable = ({ checks, best }: Assessment["margin"]): string[] =>
+  checks.length === 0
+    ? []
+    : table([
+        ["check", "asked", "there is", "ratio", "at best", ""],
+        ...checks.map((check) => row(check, best.find(({ id }) => id === check.id)?.ratio)),
+      ]);
 
-const row = (check: MarginCheck): string[] => [
+const row = (check: MarginCheck, best?: number): string[] => [
   check.title + (check.concrete ? `, ${check.concrete}` : ""),
   shownTerm(check.demand),
   shownTerm(check.capacity),
-  Number.isFinite(check.ratio) ? check.ratio.toFixed(2) : "no limit",
+  ratioText(check.ratio),
+  best === undefined || ratioText(best) === ratioText(check.ratio) ? "" : ratioText(best),
   check.weight === "advice" ? "beside" : check.ratio > 1 ? "OVER" : "",
 ];
+
+const ratioText = (ratio: number): string => (Number.isFinite(ratio) ? ratio.toFixed(2) : "no limit");
 
 const shownTerm = ({ value, unit }: Term): string => `${number(value)}${unit ? ` ${unit}` : ""}`;
 
@@ -74,7 +82,7 @@ const information = ({ margin }: Assessment): string[] => {
     ],
   ] as const;
   return kinds.flatMap(([title, checks]) =>
-    checks.length === 0 ? [] : ["", title, ...table(checks.slice(0, 4).map(row))],
+    checks.length === 0 ? [] : ["", title, ...table(checks.slice(0, 4).map((check) => row(check)))],
   );
 };
 

@@ -44,13 +44,15 @@ export const anchorChecks = (
 
 /** A check that cracks and load factors do not change is shown once. */
 const merged = (checks: readonly MarginCheck[]): MarginCheck[] => {
-  const ratioOf = (id: string): number | undefined => checks.find((c) => c.id === id)?.ratio;
+  const same = (check: MarginCheck, id: string): boolean => {
+    const twin = checks.find((c) => c.id === id);
+    return twin !== undefined && (twin.ratio === check.ratio || Math.abs(twin.ratio / check.ratio - 1) < 1e-9);
+  };
   return checks
-    .filter((c) => !(c.concrete === "uncracked" && ratioOf(c.id.replace(/uncracked$/, "cracked")) === c.ratio))
-    .filter((c) => !(c.id.includes("-design-") && ratioOf(c.id.replace("-design-", "-")) === c.ratio))
+    .filter((c) => !(c.concrete === "uncracked" && same(c, c.id.replace(/uncracked$/, "cracked"))))
+    .filter((c) => !(c.id.includes("-design-") && same(c, c.id.replace("-design-", "-"))))
     .map((c) => {
-      const twin = c.concrete === "cracked" && ratioOf(c.id.replace(/cracked$/, "uncracked")) === c.ratio;
-      if (!twin) return c;
+      if (c.concrete !== "cracked" || !same(c, c.id.replace(/cracked$/, "uncracked"))) return c;
       const { concrete: _, ...rest } = c;
       return rest;
     });
