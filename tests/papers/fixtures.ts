@@ -300,7 +300,7 @@ export const assessmentOf = (job: Job, more: Partial<Assessment> = {}): Assessme
       { id: "joint", title: "Distance to a joint", result: "meets", asked: "at least 8 in", found: "21 in", why: "" },
     ],
   },
-  margin: { verdict: "ample", sentence: "", checks: [], best: [], information: [], cases: [], unable: [] },
+  margin: { verdict: "ample", sentence: "", checks: [], best: [], information: [], cases: [], lean: [], unable: [] },
   missing: [],
   remedies: [],
   layout: layoutOf(job),

@@ -73,6 +73,8 @@ export interface MarginAnswer {
   /** printed beside, never counted: e.g. as if the tie were missing */
   readonly information: readonly MarginCheck[];
   readonly cases: readonly CaseReactions[];
+  /** how far each column's head leans under the counted load that leans it most, base plate and slab together */
+  readonly lean: readonly Term[];
   readonly unable: readonly Unable[];
 }
 

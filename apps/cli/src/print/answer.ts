@@ -20,6 +20,10 @@ export const answerLines = (a: Assessment, fold: Fold): string[] => [
   "THE MARGIN advises",
   ...wrap(a.margin.sentence),
   ...marginTable(a.margin),
+  ...section(
+    "How far the column heads lean under load",
+    a.margin.lean.map((t) => `${t.words}: ${shownTerm(t)}`),
+  ),
   ...information(a),
   ...remedies(a),
   ...(fold === "unfolded" ? workings(a) : []),

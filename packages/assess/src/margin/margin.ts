@@ -1,4 +1,4 @@
-import { isUnable, type Unable } from "@floorworthy/engine/quantities";
+import { isUnable, type Term, type Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { CaseReactions, MarginAnswer, MarginCheck } from "../assessment.ts";
 import type { Facts } from "../facts/facts.ts";
@@ -16,6 +16,7 @@ export const noMargin = (sentence: string, unable: readonly Unable[] = []): Marg
   best: [],
   information: [],
   cases: [],
+  lean: [],
   unable,
 });
 
@@ -36,6 +37,7 @@ export const marginOf = (job: Job, facts: Facts, detail: Detail = "whole"): Marg
     best: bestChecks.map(({ id, ratio }) => ({ id, ratio })),
     information: [...worst.hardUse, ...worst.information],
     cases: worst.cases,
+    lean: worst.lean,
     unable: worst.unable,
   };
 };
@@ -45,6 +47,7 @@ interface EndAnswer {
   readonly hardUse: readonly MarginCheck[];
   readonly information: readonly MarginCheck[];
   readonly cases: readonly CaseReactions[];
+  readonly lean: readonly Term[];
   readonly unable: readonly Unable[];
 }
 
@@ -66,15 +69,16 @@ const endOf = (job: Job, facts: Facts, end: End, detail: Detail): EndAnswer | Un
       .map((c) => ({ ...c, id: `hard-use-${c.id}` })),
     information: (rest[1]?.checks ?? []).map((c) => ({ ...c, id: `information-${c.id}` })),
     cases: reactionsShown(cases),
+    lean: counted.lean,
     unable: counted.unable,
   };
 };
 
 const judged = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], weight: MarginCheck["weight"]) => {
-  if (cases.length === 0) return { checks: [], unable: [] };
+  if (cases.length === 0) return { checks: [], lean: [], unable: [] };
   const anchors = anchorChecks(job, inputs, cases, weight);
   const slab = slabChecks(job, inputs, cases, weight);
-  return { checks: [...anchors.checks, ...slab.checks], unable: [...anchors.unable, ...slab.unable] };
+  return { checks: [...anchors.checks, ...slab.checks], lean: slab.lean, unable: [...anchors.unable, ...slab.unable] };
 };
 
 /**

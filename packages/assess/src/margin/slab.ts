@@ -9,7 +9,7 @@ import {
   type StressPeak,
   solveFloor,
 } from "@floorworthy/engine/plates";
-import { fromBase, isUnable, toBase, type Unable } from "@floorworthy/engine/quantities";
+import { fromBase, isUnable, type Term, toBase, type Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { MarginCheck } from "../assessment.ts";
 import { term } from "../facts/print.ts";
@@ -18,6 +18,7 @@ import { boxOf } from "../layout.ts";
 import { keepWorst } from "./anchors.ts";
 import { type BaseCase, most, pullOf, pushOf } from "./cases.ts";
 import type { MarginInputs } from "./inputs.ts";
+import { leanOf } from "./lean.ts";
 import { type Panel, panelsOf } from "./panel.ts";
 import { firstCrackMargin, NU } from "./practice.ts";
 import { plateChecks } from "./under-the-plate.ts";
@@ -27,6 +28,8 @@ const UNIT_WEIGHT = 23.56e-6;
 
 export interface SlabAnswer {
   readonly checks: readonly MarginCheck[];
+  /** the largest of each column's head */
+  readonly lean: readonly Term[];
   readonly unable: readonly Unable[];
 }
 
@@ -38,43 +41,42 @@ export const slabChecks = (
   weight: MarginCheck["weight"],
 ): SlabAnswer => {
   const found = new Map<string, MarginCheck>();
+  const leans = new Map<string, Term>();
   const unable: Unable[] = [];
-  const bases = [...new Map(cases.map((c) => [c.side, c.base])).values()];
   const weakest = Math.min(...inputs.concrete.map(({ f }) => f));
   const E = toBase(elasticModulus(fromBase(weakest, "psi")), "psi");
-  for (const panel of panelsOf(
-    job,
-    bases,
-    inputs.concrete.map(({ h }) => h),
-    E,
-    inputs.k,
-  )) {
-    const own = cases.filter((c) => panel.bases.some((base) => base.side === c.side));
-    const picked = governing(own);
-    const results = solveFloor(
-      floorOf(job, inputs, panel, E),
-      picked.map((id) => loadsOf(own, id)),
-      {
-        support: "pushes-only",
-        focus: panel.bases.map((base) => boxOf(base.outline)),
-      },
-    );
+  for (const { panel, own, results } of solvedPanels(job, inputs, cases, E)) {
     if (isUnable(results)) unable.push({ ...results, place: `${panel.name}: ${results.place}` });
     else
-      for (const [i, result] of results.entries()) {
-        for (const check of resultChecks(
-          job,
-          inputs,
-          panel,
-          result,
-          own.find((c) => c.caseId === picked[i])!.caseName,
-          weight,
-        ))
-          keepWorst(found, check);
+      for (const result of results) {
+        const loaded = own.filter((c) => c.caseId === result.name);
+        const caseName = loaded[0]?.caseName ?? result.name;
+        for (const check of resultChecks(job, inputs, panel, result, caseName, weight)) keepWorst(found, check);
+        for (const c of loaded) keepLargest(leans, c.side, leanOf(job, c, result));
       }
   }
   for (const c of cases) for (const check of plateChecks(job, inputs, c, E, weight)) keepWorst(found, check);
-  return { checks: [...found.values()], unable };
+  return { checks: [...found.values()], lean: [...leans.values()], unable };
+};
+
+const keepLargest = (found: Map<string, Term>, side: string, lean: Term | undefined): void => {
+  if (lean && lean.value > (found.get(side)?.value ?? -1)) found.set(side, lean);
+};
+
+/** Each piece of concrete that works by itself, solved under the cases that govern it. */
+const solvedPanels = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], E: number) => {
+  const bases = [...new Map(cases.map((c) => [c.side, c.base])).values()];
+  const thickness = inputs.concrete.map(({ h }) => h);
+  return panelsOf(job, bases, thickness, E, inputs.k).map((panel) => {
+    const own = cases.filter((c) => panel.bases.some((base) => base.side === c.side));
+    const loads = governing(own).map((id) => loadsOf(own, id));
+    const focus = panel.bases.map((base) => boxOf(base.outline));
+    return {
+      panel,
+      own,
+      results: solveFloor(floorOf(job, inputs, panel, E), loads, { support: "pushes-only", focus }),
+    };
+  });
 };
 
 /** Cases that press, pull or tip most: the slab is solved for these. */
