@@ -98,7 +98,7 @@ describe("beams on ground", () => {
         (beam, length, raw) => {
           const loads = raw.map(([s, force, couple]) => ({ at: s * length, force, couple }));
           const y = finiteBeam(beam, length, loads);
-          const n = 4000;
+          const n = 16_000;
           let [force, moment] = [0, 0];
           for (let i = 0; i < n; i++) {
             const x = ((i + 0.5) * length) / n;
