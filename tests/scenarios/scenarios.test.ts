@@ -104,6 +104,19 @@ describe("the decisions of an experienced installer", () => {
     expect(Math.abs(strip.volume!.value / printed - 1)).toBeLessThan(0.05);
   });
 
+  test("no plain accept while the margin cannot be computed", () => {
+    const text = load("01-records-in-hand.yaml");
+    const blind = (name: string): string =>
+      name === "k10t.lift.yaml"
+        ? load(name).replace(/effectiveEmbedment: .*/, "effectiveEmbedment: unknown")
+        : load(name);
+    const read = readJob(text, { name: "blind", load: blind });
+    const answer = read.ok ? assess(read.job) : undefined;
+    expect(answer?.page.verdict).toBe("meets");
+    expect(answer?.margin.verdict).toBe("not-computed");
+    expect(answer?.outcome).toBe("accept-if");
+  });
+
   test("where the tool must stop it computes no figure", () => {
     for (const name of ["06-stamp-by-the-door.yaml", "07-room-below.yaml"]) {
       const { margin, remedies, outcome } = answerTo(name);

@@ -99,6 +99,17 @@ const standing = (job: Job, facts: Facts, page: PageAnswer, margin: MarginAnswer
         };
   }
   const met = "The floor meets every line of the maker's page.";
+  if (margin.verdict === "not-computed") {
+    return {
+      outcome: "accept-if",
+      sentence: `${met} The margin is not computed: accept only when that is heard and recorded.`,
+      reasons: [met, margin.sentence],
+      conditions: [
+        "Settle what keeps the margin from being computed, or have a licensed engineer look.",
+        ...always(job),
+      ],
+    };
+  }
   if (margin.verdict === "short") {
     return {
       outcome: "accept-if",
@@ -171,6 +182,9 @@ const always = (job: Job): string[] => [
     ? [
         "The overhead beam is fitted and recorded and both columns are plumb: without it the floor carries about twice the moment.",
       ]
+    : []),
+  ...(job.lift.anchors.product.sheet.known && job.lift.anchors.product.sheet.value === "missing"
+    ? ["The anchor's own sheet is in hand before a hole is drilled."]
     : []),
   "Every anchor drilled to depth, cleaned, set and torqued to its own sheet, and written in the log.",
   "Torque looked at again after the first month, then as the maker says.",
