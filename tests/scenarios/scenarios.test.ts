@@ -104,6 +104,13 @@ describe("the decisions of an experienced installer", () => {
     expect(Math.abs(strip.volume!.value / printed - 1)).toBeLessThan(0.05);
   });
 
+  test("while tendons are not ruled out, that comes before any hole", () => {
+    const { missing } = answerTo("02-four-inches-that-is-not.yaml");
+    const byDrilling = missing.filter(({ id }) => id === "strength" || id === "thickness");
+    expect(byDrilling.length).toBeGreaterThan(0);
+    for (const { how } of byDrilling) expect(how).toMatch(/^no hole before tendons and tubes are ruled out/);
+  });
+
   test("no plain accept while the margin cannot be computed", () => {
     const text = load("01-records-in-hand.yaml");
     const blind = (name: string): string =>
@@ -119,7 +126,8 @@ describe("the decisions of an experienced installer", () => {
 
   test("where the tool must stop it computes no figure", () => {
     for (const name of ["06-stamp-by-the-door.yaml", "07-room-below.yaml"]) {
-      const { margin, remedies, outcome } = answerTo(name);
+      const { margin, remedies, outcome, missing } = answerTo(name);
+      expect(missing.map(({ how }) => how).join(" "), "no hole is proposed").not.toMatch(/drill|core|hole/);
       expect(margin.checks).toEqual([]);
       expect(margin.cases).toEqual([]);
       expect(remedies).toEqual([]);

@@ -16,7 +16,7 @@ import { stopsOf } from "./stops/stops.ts";
 /** Job in, rulings out. Pure: the same job gives the same answer, to the bit. */
 export const assess = (job: Job): Assessment => {
   const first = judge(job, "whole");
-  const missing = missingFacts(job, (changed) => judge(changed, "word"));
+  const missing = missingFacts(job, first.stops, (changed) => judge(changed, "word"));
   const ruling = withPlace(job, heldBack(first.ruling, missing));
   return {
     format: 1,

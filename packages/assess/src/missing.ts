@@ -1,5 +1,5 @@
 import type { Choice, Job, KnownChoice, KnownQuantity } from "@floorworthy/job";
-import type { Assessment, MissingFact, Outcome } from "./assessment.ts";
+import type { Assessment, MissingFact, Outcome, Stop } from "./assessment.ts";
 import { factsOf } from "./facts/facts.ts";
 
 type Judge = (job: Job) => Pick<Assessment, "outcome">;
@@ -10,6 +10,8 @@ interface Question {
   readonly how: string;
   /** US, 2020s, common practice, no source */
   readonly cost: string;
+  /** whether the answer is got by looking and asking, or by a hole in the slab */
+  readonly got: "looking" | "drilling";
   readonly open: (job: Job) => boolean;
   readonly worst: (job: Job) => Job;
   readonly best: (job: Job) => Job;
@@ -42,6 +44,7 @@ const floorChoice = <K extends "postTension" | "heat" | "kind" | "below">(
 ): Question => ({
   id,
   ...words,
+  got: "looking",
   open,
   worst: (job) => ({ ...job, floor: { ...job.floor, [key]: chosen(worst) } }),
   best: (job) => ({ ...job, floor: { ...job.floor, [key]: chosen(best) } }),
@@ -93,6 +96,7 @@ const questions: readonly Question[] = [
     what: "thickness of the slab at each base",
     how: "drill four small holes just outside the corners of each base, more than 2 ft from slab edges, and hook the underside; never where tendons are possible",
     cost: "$0 to $150, an hour",
+    got: "drilling",
     open: (job) =>
       isStanding(job) && factsOf(job).thickness.some((under) => under.shown === "unknown" || under.shown === "named"),
     worst: (job) => withThickness(job, -0.75 * IN),
@@ -103,6 +107,7 @@ const questions: readonly Question[] = [
     what: "strength of the concrete",
     how: "delivery tickets with cylinder reports if they exist; otherwise three cores tested and judged by ACI 214.4R",
     cost: "$0 for papers, $600 to $1,500 for cores",
+    got: "drilling",
     open: (job) => isStanding(job) && factsOf(job).strength.some((found) => found.shown === undefined),
     worst: (job) => withStrength(job, 2000 * PSI),
     best: (job) => withStrength(job, 4000 * PSI),
@@ -136,19 +141,28 @@ const withStrength = (job: Job, fc: number): Job => {
   };
 };
 
-/** The open questions of a job, each with the outcome at its worst and its best answer. */
-export const missingFacts = (job: Job, judge: Judge): MissingFact[] =>
+/**
+ * The open questions of a job, each with the outcome at its worst and its best answer. Where a stop stands, no hole is
+ * proposed; where tendons or tubes are not ruled out yet, that comes before any hole.
+ */
+export const missingFacts = (job: Job, stops: readonly Stop[], judge: Judge): MissingFact[] =>
   questions
-    .filter((question) => question.open(job))
-    .map(({ id, what, how, cost, worst, best }) => {
+    .filter((question) => question.open(job) && !(question.got === "drilling" && stops.length > 0))
+    .map(({ id, what, how, cost, got, worst, best }) => {
       const outcomes: readonly [Outcome, Outcome] = [judge(worst(job)).outcome, judge(best(job)).outcome];
       return {
         id,
         what,
-        how,
+        how: got === "drilling" && !mayDrill(job) ? `no hole before tendons and tubes are ruled out; then ${how}` : how,
         cost,
         worst: outcomes[0],
         best: outcomes[1],
         flips: outcomes[0] === outcomes[1] ? "keeps" : "flips",
       };
     });
+
+const mayDrill = ({ floor }: Job): boolean =>
+  floor.postTension.known &&
+  floor.postTension.value === "none-shown" &&
+  floor.heat.known &&
+  floor.heat.value !== "not-located";
