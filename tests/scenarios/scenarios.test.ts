@@ -126,7 +126,8 @@ describe("the decisions of an experienced installer", () => {
 
   test("where the tool must stop it computes no figure", () => {
     for (const name of ["06-stamp-by-the-door.yaml", "07-room-below.yaml"]) {
-      const { margin, remedies, outcome, missing } = answerTo(name);
+      const { margin, remedies, outcome, missing, page } = answerTo(name);
+      expect(page.lines.filter((line) => line.result === "meets")).toEqual([]);
       expect(missing.map(({ how }) => how).join(" "), "no hole is proposed").not.toMatch(/drill|core|hole/);
       expect(margin.checks).toEqual([]);
       expect(margin.cases).toEqual([]);

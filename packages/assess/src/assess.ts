@@ -51,10 +51,12 @@ const judge = (job: Job, detail: Detail): Judged => {
 
 const notComputed: MarginAnswer = noMargin("Not computed: a figure would be false comfort here.");
 
-/** The page is still laid out, so that it is seen what it asks; but it is not said to be met. */
+/** The page is still laid out, so that it is seen what it asks; but under a stop no line is said to be met. */
 const notJudged = (job: Job, facts: ReturnType<typeof factsOf>): PageAnswer => ({
-  ...pageOf(job, facts),
   verdict: "not-judged",
+  lines: pageOf(job, facts).lines.map((line) =>
+    line.result === "meets" ? { ...line, result: "not-shown", why: `Not judged: a stop stands. ${line.why}` } : line,
+  ),
 });
 
 /** A shift names the place; where there is none it is new concrete, or another bay. */
