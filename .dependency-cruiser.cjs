@@ -42,6 +42,18 @@ module.exports = {
       ["^packages/(papers|assess|job|engine)/"],
       "A sheet prints rulings; it never computes one for an app.",
     ),
+    only(
+      "manuals-see-job",
+      "^packages/manuals/",
+      ["^packages/(manuals|job|engine)/"],
+      "A manual becomes a lift sheet, not a ruling.",
+    ),
+    only(
+      "store-sees-job",
+      "^packages/store/",
+      ["^packages/(store|job|engine)/"],
+      "The store keeps jobs; it judges nothing.",
+    ),
     only("cli-alone", "^apps/cli/", ["^(packages/|apps/cli/)"], "Apps never see each other."),
     only("server-alone", "^apps/server/", ["^(packages/|apps/server/)"], "Apps never see each other."),
     only(

@@ -49,6 +49,7 @@ const installTestTools = () => {
   if (!findChromium()) wanted.push("chromium");
   if (!existsSync("/usr/bin/ccx")) wanted.push("calculix-ccx");
   if (!existsSync("/usr/bin/pdftoppm")) wanted.push("poppler-utils");
+  if (!existsSync("/usr/lib/postgresql")) wanted.push("postgresql");
   if (wanted.length === 0) return;
   if (debianRoot()) {
     run("apt-get", ["update", "-qq"]);

@@ -6,6 +6,8 @@ const projects = [
   "packages/job",
   "packages/assess",
   "packages/papers",
+  "packages/manuals",
+  "packages/store",
   "apps/cli",
   "apps/server",
   "apps/web",

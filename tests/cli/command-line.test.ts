@@ -98,6 +98,6 @@ describe("floorworthy sheet", () => {
   test("refuses a pour sheet where the tool must stop", () => {
     const { status, stderr } = run("sheet", "examples/stamp-at-the-door.yaml", "--out", folder);
     expect(status).toBe(3);
-    expect(stderr).toContain("No sheet");
+    expect(stderr).toContain("No contractor sheet");
   });
 });

@@ -1,37 +1,51 @@
-import { mkdir, writeFile } from "node:fs/promises";
-import { basename, join } from "node:path";
 import { assess } from "@floorworthy/assess";
-import { isUnable } from "@floorworthy/engine/quantities";
-import { contractorSheet, drawingToSvg } from "@floorworthy/papers";
-import { drawingToPdf } from "@floorworthy/papers/pdf";
-import { readJobFile } from "../read-job-file.ts";
+import { type Sheet, sheetNames, sheets } from "@floorworthy/papers";
+import type { Command } from "commander";
+import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
+import { printedOn, writeSheet } from "../write-sheet.ts";
 
 interface SheetOptions {
   readonly out: string;
   readonly paper: string;
   readonly date?: string;
+  readonly name: string;
+  readonly all?: boolean;
 }
 
-export const sheet = async (path: string, { out, paper, date }: SheetOptions): Promise<number> => {
-  if (paper !== "letter" && paper !== "a4") {
-    console.error(`--paper ${paper}: write letter or a4.`);
-    return 2;
-  }
-  const job = await readJobFile(path);
-  if (!job) return 2;
-  const printed = date ?? new Date().toISOString().slice(0, 10);
-  const pages = contractorSheet(job, assess(job), { date: printed, paper });
-  if (isUnable(pages)) {
-    console.error(`No sheet: ${pages.reason}`);
-    return 3;
-  }
-  await mkdir(out, { recursive: true });
-  const name = join(out, `${basename(path).replace(/\.[^.]+$/, "")}-contractor`);
-  await writeFile(
-    `${name}.pdf`,
-    await drawingToPdf(pages, { title: `Contractor's sheet: ${job.title}`, date: printed }),
-  );
-  await writeFile(`${name}.svg`, drawingToSvg(pages[0]!));
-  console.log(`${name}.pdf\n${name}.svg`);
-  return 0;
+export const sheetCommand = (program: Command): void => {
+  jobCommand(program, "sheet", "the papers of a job, one page each, to scale, as PDF and SVG")
+    .requiredOption("--out <dir>", "folder to write to")
+    .option("--name <sheet>", `one of: ${sheetNames.join(", ")}`, "contractor")
+    .option("--all", "every sheet this job may have")
+    .option("--paper <size>", "letter or a4", "letter")
+    .option("--date <date>", "date to print on it, YYYY-MM-DD (today unless given)")
+    .action(
+      withJob(async (job, { out, paper, date, name, all }: SheetOptions, path): Promise<ExitCode> => {
+        if (paper !== "letter" && paper !== "a4") {
+          console.error(`--paper ${paper}: write letter or a4.`);
+          return 2;
+        }
+        const wanted = all ? sheets : sheets.filter((sheet) => sheet.name === name);
+        if (wanted.length === 0) {
+          console.error(`--name ${name}: there is no such sheet. Write one of ${sheetNames.join(", ")}.`);
+          return 2;
+        }
+        const printed = printedOn(date);
+        const assessment = assess(job);
+        const results = [];
+        for (const { name: called, title, draw } of wanted satisfies readonly Sheet[]) {
+          const pages = draw(job, assessment, { date: printed, paper });
+          results.push(
+            await writeSheet(pages, {
+              out,
+              jobFile: path,
+              name: called,
+              title: `${title}: ${job.title}`,
+              date: printed,
+            }),
+          );
+        }
+        return results.includes("written") ? 0 : 3;
+      }),
+    );
 };

@@ -1,8 +1,11 @@
-import { readJobFile } from "../read-job-file.ts";
+import type { Command } from "commander";
+import { jobCommand, withJob } from "../on-job.ts";
 
-export const validate = async (path: string): Promise<number> => {
-  const job = await readJobFile(path);
-  if (!job) return 2;
-  console.log(`${path}: ${job.title}. Read without a mistake.`);
-  return 0;
+export const validateCommand = (program: Command): void => {
+  jobCommand(program, "validate", "reads a job file and lists every mistake in it").action(
+    withJob((job, _options: object, path) => {
+      console.log(`${path}: ${job.title}. Read without a mistake.`);
+      return 0;
+    }),
+  );
 };

@@ -2,13 +2,13 @@ import type { Assessment } from "@floorworthy/assess";
 import type { Rect } from "@floorworthy/engine/geometry";
 import { isUnable, type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
-import type { Drawing, Item, Words } from "../drawing/drawing.ts";
+import type { Drawing, Item } from "../drawing/drawing.ts";
 import { wrapText } from "../drawing/wrap-text.ts";
 import { describePlan } from "../plan/describe-plan.ts";
-import { corners } from "../plan/extents.ts";
 import { planGround } from "../plan/plan-ground.ts";
 import { describeSection } from "../section/pad-section.ts";
 import { sectionGround } from "../section/section-ground.ts";
+import { bodyOf, framed, rule, words } from "./frame.ts";
 import type { Note } from "./note.ts";
 import {
   cautionNote,
@@ -24,6 +24,7 @@ import {
 import { type SheetMode, sheetMode } from "./refusal.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { setNotes } from "./set-notes.ts";
+import type { SheetOptions } from "./sheet.ts";
 import {
   anchorsNote,
   beforeDrillingNote,
@@ -32,38 +33,7 @@ import {
   nothingToPourNote,
   pageNote,
 } from "./standing-notes.ts";
-import { type Cell, titleBlock } from "./title-block.ts";
-
-export type Paper = "letter" | "a4";
-
-export interface ContractorOptions {
-  /** the day the sheet is drawn, YYYY-MM-DD */
-  readonly date: string;
-  readonly paper: Paper;
-}
-
-/** Both lie on their long side, mm. */
-const sizes = { letter: { width: 279.4, height: 215.9 }, a4: { width: 297, height: 210 } } as const;
-
-const MARGIN = 8;
-const HEAD = 12.5;
-const FOOT = 23;
-
-/** Said on every sheet. */
-export const standing =
-  "This sheet compares the floor with the maker's stated requirements and gives advice. It is not an engineer's design or approval. Local codes and licensed practice come first.";
-
-const text = (tag: string, x: number, y: number, words: string, size: number, rest: Partial<Words> = {}): Words => ({
-  kind: "text",
-  tag,
-  at: { x, y },
-  words,
-  size,
-  align: "start",
-  lettering: "regular",
-  reads: "across",
-  ...rest,
-});
+import type { Cell } from "./title-block.ts";
 
 const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly Note[] =>
   mode === "pour"
@@ -93,27 +63,6 @@ const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly No
 const titles: Readonly<Record<SheetMode, string>> = {
   pour: "Concrete to pour for a vehicle lift",
   standing: "Floor for a vehicle lift: no concrete is to be poured",
-};
-
-/** The sentence on at most two lines, or three small ones. */
-const headline = (sentence: string, width: number): { lines: readonly string[]; size: number } => {
-  for (let size = 2.4; size > 1.65; size -= 0.1) {
-    const lines = wrapText(sentence, size, "regular", width);
-    if (lines.length * size * 1.15 <= 5.6) return { lines, size };
-  }
-  return { lines: [...wrapText(sentence, 1.7, "regular", width - 3).slice(0, 2), "…"], size: 1.7 };
-};
-
-const head = (mode: SheetMode, assessment: Assessment, box: Rect): readonly Item[] => {
-  const { lines, size } = headline(assessment.sentence, box.x1 - box.x0 - 4);
-  return [
-    text("note-head-heading", box.x0 + 2, box.y0 + 5.2, titles[mode], 4.2, { lettering: "bold" }),
-    text("note-head-scale", box.x1 - 2, box.y0 + 4.6, "To scale when printed at 100 %. Written figures govern.", 2.1, {
-      align: "end",
-    }),
-    ...lines.map((line, i) => text("note-head", box.x0 + 2, box.y0 + 6.2 + (i + 1) * size * 1.15, line, size)),
-    { kind: "line", tag: "frame", from: { x: box.x0, y: box.y1 }, to: { x: box.x1, y: box.y1 }, pen: "frame" },
-  ];
 };
 
 const cells = (
@@ -158,8 +107,7 @@ interface SheetLayout {
 const COMFORTABLE = 2;
 const ACCEPTABLE = 1.85;
 
-const caption = (x: number, y: number, words: string): Words =>
-  text("captions", x, y, words, 2.3, { lettering: "bold" });
+const caption = (x: number, y: number, what: string): Item => words("captions", x, y, what, 2.3, { lettering: "bold" });
 
 interface Body {
   readonly items: readonly Item[];
@@ -191,13 +139,6 @@ const body = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect, layo
   });
   const notes = setNotes(notesOf(mode, job, assessment), columns);
   if (!notes) return undefined;
-  const line = (x0: number, y0: number, x1: number, y1: number): Item => ({
-    kind: "line",
-    tag: "frame",
-    from: { x: x0, y: y0 },
-    to: { x: x1, y: y1 },
-    pen: "rule",
-  });
   return {
     size: notes.size,
     scale: plan.scale,
@@ -211,10 +152,10 @@ const body = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect, layo
         `Plan, ${plan.written}. Dimensions ${job.units === "si" ? "in mm " : ""}from the left and the back wall`,
       ),
       ...scaleBar({ x: box.x0 + 2, y: box.y1 - 2.2 }, plan.scale, job.units),
-      ...wrapText(legend(mode), 1.9, "regular", split - box.x0 - 44).map((words, i) =>
-        text("captions", box.x0 + 42, box.y1 - 3.6 + i * 2.3, words, 1.9),
+      ...wrapText(legend(mode), 1.9, "regular", split - box.x0 - 44).map((line, i) =>
+        words("captions", box.x0 + 42, box.y1 - 3.6 + i * 2.3, line, 1.9),
       ),
-      line(split, box.y0, split, box.y1),
+      rule(split, box.y0, split, box.y1),
       ...notes.items,
       ...(section
         ? [
@@ -224,7 +165,7 @@ const body = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect, layo
               box.y0 + 3.6,
               `Section through ${assessment.layout.zones.length ? "the concrete under a column" : "the slab under a column"}, ${section.written}`,
             ),
-            line(split, top, box.x1, top),
+            rule(split, top, box.x1, top),
           ]
         : []),
     ],
@@ -246,39 +187,29 @@ const chooseBody = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect
 export const contractorSheet = (
   job: Job,
   assessment: Assessment,
-  { date, paper }: ContractorOptions,
+  { date, paper }: SheetOptions,
 ): readonly Drawing[] | Unable => {
   const mode = sheetMode(job, assessment);
   if (isUnable(mode)) return mode;
-  const { width, height } = sizes[paper];
-  const frame = { x0: MARGIN, y0: MARGIN, x1: width - MARGIN, y1: height - MARGIN };
-  const box = { ...frame, y0: frame.y0 + HEAD, y1: frame.y1 - FOOT };
-  const chosen = chooseBody(mode, job, assessment, box);
+  const chosen = chooseBody(mode, job, assessment, bodyOf({ paper, lies: "on-its-side" }));
   if (!chosen) {
     return unable(
       "contractor's sheet",
       "Neither the floor nor the lift has a place yet, or there is too much to say for one readable page.",
     );
   }
-  const strip = 5.5;
-  const bottom = { x0: frame.x0, x1: frame.x1, y0: box.y1, y1: frame.y1 - strip };
   return [
-    {
-      title: `${titles[mode]}: ${job.title}`,
-      description: `${describePlan(job, assessment)} ${describeSection(job, assessment)}`,
-      width,
-      height,
-      items: [
-        { kind: "polygon", tag: "frame", points: corners(frame), pen: "frame", hatch: "none" },
-        ...head(mode, assessment, { ...frame, y1: frame.y0 + HEAD }),
-        ...chosen.items,
-        { kind: "line", tag: "frame", from: { x: frame.x0, y: box.y1 }, to: { x: frame.x1, y: box.y1 }, pen: "frame" },
-        ...titleBlock(bottom, cells(job, date, chosen.plan, chosen.section)),
-        text("note-standing", (frame.x0 + frame.x1) / 2, frame.y1 - 1.8, standing, 2.25, {
-          align: "middle",
-          lettering: "bold",
-        }),
-      ],
-    },
+    framed(
+      {
+        paper,
+        lies: "on-its-side",
+        title: titles[mode],
+        sentence: assessment.sentence,
+        aside: "To scale when printed at 100 %. Written figures govern.",
+        description: `${describePlan(job, assessment)} ${describeSection(job, assessment)}`,
+        cells: cells(job, date, chosen.plan, chosen.section),
+      },
+      chosen.items,
+    ),
   ];
 };

@@ -1,2 +1,5 @@
+export { sheetNames, sheets } from "./all-sheets.ts";
 export { type ConcreteQuantity, concreteQuantities, type PourQuantity } from "./concrete-quantities.ts";
-export { type ContractorOptions, contractorSheet, type Paper } from "./contractor-sheet.ts";
+export { contractorSheet } from "./contractor-sheet.ts";
+export type { Paper } from "./frame.ts";
+export type { Sheet, SheetOptions } from "./sheet.ts";

@@ -1,0 +1,37 @@
+import { mkdir, writeFile } from "node:fs/promises";
+import { basename, join } from "node:path";
+import { isUnable, type Unable } from "@floorworthy/engine/quantities";
+import { type Drawing, drawingToSvg } from "@floorworthy/papers";
+import { drawingToPdf } from "@floorworthy/papers/pdf";
+
+/** Where a sheet goes: a folder, the job's file, what the sheet is called in file names and in words, the day printed on it. */
+export interface SheetFile {
+  readonly out: string;
+  readonly jobFile: string;
+  readonly name: string;
+  readonly title: string;
+  readonly date: string;
+}
+
+/** Today, or the day the person gave. */
+export const printedOn = (date?: string): string => date ?? new Date().toISOString().slice(0, 10);
+
+export const fileStem = ({ out, jobFile, name }: Pick<SheetFile, "out" | "jobFile" | "name">): string =>
+  join(out, `${basename(jobFile).replace(/\.[^.]+$/, "")}-${name}`);
+
+/** Writes PDF and SVG and says where; or says why there is no such sheet. */
+export const writeSheet = async (
+  pages: readonly Drawing[] | Unable,
+  file: SheetFile,
+): Promise<"written" | "refused"> => {
+  if (isUnable(pages)) {
+    console.error(`No ${file.name} sheet: ${pages.reason}`);
+    return "refused";
+  }
+  await mkdir(file.out, { recursive: true });
+  const stem = fileStem(file);
+  await writeFile(`${stem}.pdf`, await drawingToPdf(pages, { title: file.title, date: file.date }));
+  await writeFile(`${stem}.svg`, drawingToSvg(pages[0]!));
+  console.log(`${stem}.pdf\n${stem}.svg`);
+  return "written";
+};
