@@ -1,0 +1,1 @@
+export { type CalendarEvent, type CalendarOptions, calendar } from "./calendar.ts";

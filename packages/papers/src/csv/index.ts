@@ -1,0 +1,1 @@
+export { type CsvCell, csv } from "./csv.ts";
