@@ -1,6 +1,6 @@
 import type { Assessment, Layout } from "@floorworthy/assess";
 import type { Point, Polygon } from "@floorworthy/engine/geometry";
-import { type Job, type KnownQuantity, type Lift, unknown, type Zone } from "@floorworthy/job";
+import { type Job, type KnownQuantity, type Lift, readJob, unknown, type Zone } from "@floorworthy/job";
 
 /** Invented jobs for the papers. Inches in, base units out. */
 export const inch = (n: number) => n * 25.4;
@@ -115,6 +115,10 @@ const zone = (name: string, outline: Polygon, more: Partial<Zone> = {}): Zone =>
 });
 
 const pad = (c: Point, half: number): Polygon => box(c.x - half, c.y - half, c.x + half, c.y + half);
+
+const nothingWritten = readJob("floorworthy: 1\ntitle: t\nlift: { name: L, kind: two-post }\n");
+if (!nothingWritten.ok) throw new Error("The shortest job was not read.");
+const nothingWished = { pad: nothingWritten.job.pad, prices: nothingWritten.job.prices };
 
 /** A new 24 by 26 ft garage with two thick pads cast with its slab. */
 export const newPour: Job = {
@@ -231,6 +235,7 @@ export const newPour: Job = {
   },
   installation: undefined,
   visits: [],
+  ...nothingWished,
   choices: {
     uneven: unknown,
     dynamicFactor: unknown,

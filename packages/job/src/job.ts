@@ -18,7 +18,9 @@ export interface Job {
   readonly bay: Bay;
   readonly position: Position | undefined;
   readonly vehicles: readonly Vehicle[];
+  readonly pad: PadWishes;
   readonly pour: Pour | undefined;
+  readonly prices: Prices;
   readonly installation: Installation | undefined;
   readonly visits: readonly Visit[];
   readonly choices: Choices;
@@ -95,6 +97,46 @@ export interface Pour {
     readonly mean: Quantity;
   }[];
   readonly waste: Quantity;
+}
+
+/** What a person wants of the thick concrete under the columns. Lengths mm. */
+export interface PadWishes {
+  readonly shape: Choice<"two-pads" | "joined-circles" | "strip" | "whole-bay">;
+  readonly join: Choice<"cast-with" | "dowelled" | "undercut" | "separate">;
+  readonly reinforcement: Choice<"none" | "bars" | "fibre">;
+  readonly collapseMargin: Quantity;
+  readonly anchorMargin: Quantity;
+  readonly groundMargin: Quantity;
+  readonly leastDepth: Quantity;
+  readonly mostDepth: Quantity;
+  readonly clearToWall: Quantity;
+  readonly planStep: Quantity;
+  readonly depthStep: Quantity;
+}
+
+/** Money in the job's own currency: per mm³ of volume, mm² of area, mm of length, N of weight, day of time, or for each. */
+export interface Prices {
+  readonly currency: string | undefined;
+  readonly concrete: Quantity;
+  readonly shortLoad: Quantity;
+  /** mm³: from here on no fee */
+  readonly fullLoad: Quantity;
+  readonly bag: Quantity;
+  /** N */
+  readonly bagWeight: Quantity;
+  readonly bar: Quantity;
+  readonly mesh: Quantity;
+  readonly fibre: Quantity;
+  readonly dowel: Quantity;
+  readonly vapourSheet: Quantity;
+  readonly baseCourse: Quantity;
+  readonly formwork: Quantity;
+  readonly saw: Quantity;
+  readonly sawCall: Quantity;
+  readonly jointSaw: Quantity;
+  readonly breakOut: Quantity;
+  readonly removal: Quantity;
+  readonly labour: Quantity;
 }
 
 export interface Installation {

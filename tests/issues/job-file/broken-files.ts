@@ -128,7 +128,7 @@ export const brokenFiles: readonly BrokenFile[] = [
     title: "a key that is near none",
     text: `${SHORT}colour: blue\n`,
     issues: [
-      'unknown-key 4:1 colour: "colour" is not a key of a job. Keys here: floorworthy, title, customer, place, date, units, setting, lift, bay, floor, columns, vehicles, pour, installation, visits, choices.',
+      'unknown-key 4:1 colour: "colour" is not a key of a job. Keys here: floorworthy, title, customer, place, date, units, setting, lift, bay, floor, columns, vehicles, pad, pour, prices, installation, visits, choices.',
     ],
   },
   {
@@ -145,8 +145,8 @@ export const brokenFiles: readonly BrokenFile[] = [
     title: "keys that mean something to the machine",
     text: `${SHORT}__proto__: { polluted: yes }\nconstructor: x\n`,
     issues: [
-      'unknown-key 4:1 __proto__: "__proto__" is not a key of a job. Keys here: floorworthy, title, customer, place, date, units, setting, lift, bay, floor, columns, vehicles, pour, installation, visits, choices.',
-      'unknown-key 5:1 constructor: "constructor" is not a key of a job. Keys here: floorworthy, title, customer, place, date, units, setting, lift, bay, floor, columns, vehicles, pour, installation, visits, choices.',
+      'unknown-key 4:1 __proto__: "__proto__" is not a key of a job. Keys here: floorworthy, title, customer, place, date, units, setting, lift, bay, floor, columns, vehicles, pad, pour, prices, installation, visits, choices.',
+      'unknown-key 5:1 constructor: "constructor" is not a key of a job. Keys here: floorworthy, title, customer, place, date, units, setting, lift, bay, floor, columns, vehicles, pad, pour, prices, installation, visits, choices.',
     ],
   },
   {
@@ -572,6 +572,25 @@ export const brokenFiles: readonly BrokenFile[] = [
     text: `${SHORT}columns: [[5 ft, 12 ft], [15 ft, 12 ft]]\n`,
     issues: [
       "not-a-group 4:10 columns: A list stands where the keys of the columns were expected. Write its keys on lines of their own, such as left, right.",
+    ],
+  },
+  {
+    title: "prices that do not say what they are for",
+    text: `${SHORT}prices:\n  concrete: 190\n  saw: 10 per yd³\n  bag: -7\n  labour: dear\n  dowel: 9 per ft\n  bar: $1.10 per lb\n`,
+    issues: [
+      'not-a-price 5:13 prices.concrete: "190" does not say what the price is for. Write an amount and what it is for, such as 185 per yd³ or 240 per m³.',
+      'not-a-price 6:8 prices.saw: "10 per yd³": "yd³" does not measure what is priced here. Write an amount and what it is for, such as 9 per ft or 30 per m.',
+      'negative 7:8 prices.bag: "-7" is negative. Write an amount and what it is for, such as 7.50 each.',
+      'not-a-price 8:11 prices.labour: "dear" is not a price. Write an amount and what it is for, such as 65 per h.',
+      'not-a-price 9:10 prices.dowel: "9 per ft" is priced by "ft"; a price for each was expected. Write an amount and what it is for, such as 7.50 each.',
+    ],
+  },
+  {
+    title: "wishes for a pad that cannot be",
+    text: `${SHORT}pad: { shape: round, leastDepth: 12, join: dowelled }\n`,
+    issues: [
+      'wrong-word 4:15 pad.shape: "round" is not a word of the list. Write one of: two-pads, joined-circles, strip, whole-bay.',
+      'bare-number 4:34 pad.leastDepth: "12" has no unit; a length was expected. Write a number and a unit, such as 6 in or 150 mm.',
     ],
   },
   {

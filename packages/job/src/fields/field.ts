@@ -11,6 +11,7 @@ export type Shape =
       readonly may: "be-unknown" | "not-be-unknown";
     }
   | { readonly kind: "choice"; readonly words: Words; readonly may: "be-unknown" | "not-be-unknown" }
+  | { readonly kind: "price"; readonly by: PricedBy }
   | { readonly kind: "text"; readonly most: number }
   | { readonly kind: "date" }
   | { readonly kind: "version" }
@@ -18,6 +19,9 @@ export type Shape =
   | { readonly kind: "list"; readonly of: AnyField; readonly least: number; readonly most: number }
   | { readonly kind: "group"; readonly fields: Readonly<Record<string, AnyField>> }
   | { readonly kind: "either"; readonly of: readonly AnyField[] };
+
+/** What a price is counted by: a measure with its unit, or the piece. */
+export type PricedBy = Extract<Dimension, "length" | "area" | "volume" | "force" | "time"> | "each";
 
 export type Sign = "any" | "not-negative" | "positive";
 

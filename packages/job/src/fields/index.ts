@@ -1,10 +1,12 @@
 export { choice, word } from "./choice.ts";
 export { date, dateExists, dateNeeded } from "./date.ts";
-export { type AnyField, type Field, type Fields, required, type Shape, type Words } from "./field.ts";
+export { type AnyField, type Field, type Fields, type PricedBy, required, type Shape, type Words } from "./field.ts";
 export { group, optionalGroup } from "./group.ts";
 export { list } from "./list.ts";
 export { outline, outlineNeeded } from "./outline.ts";
 export { plainNumber, plainNumberOrNone } from "./plain-number.ts";
 export { liftAxes, line, point, pointOrNone } from "./point.ts";
+export { price } from "./price.ts";
+export { priceExample } from "./price-words.ts";
 export { quantity } from "./quantity.ts";
 export { name, text } from "./text.ts";

@@ -23,30 +23,14 @@ const RANGE = ["value", "low", "high", "from", "to"];
 export const quantity = (dimension: Dimension, doc: string, options: QuantityOptions = {}): Field<Quantity> => {
   const sign = options.sign ?? "positive";
   const one = (node: Node, place: Place) => readWritten(node, place, dimension, sign);
-
-  const readGroup = (node: Node, place: Place): Quantity => {
-    const entries = entriesOf(node, place, [...RANGE, ...basisKeys], "a fact");
-    if (!entries) return unknown;
-    const basis = readBasis(entries, place);
-    const [value, low, high] = [
-      readEnd(entries, ["value"], place, one),
-      readEnd(entries, ["low", "from"], place, one),
-      readEnd(entries, ["high", "to"], place, one),
-    ];
-    if (basis.kind === "unknown" || value === "unknown") return unknownWith(basis);
-    if (value === "bad" || low === "bad" || high === "bad") return unknown;
-    if (!value && !low && !high && keyRejected(node, entries)) return unknown;
-    const [from, to] = [low === "unknown" ? undefined : low, high === "unknown" ? undefined : high];
-    return ranged(value, from, to, basis, node, place, dimension);
-  };
-
+  const read = readFact(one, dimensionWords[dimension].example);
   return {
     shape: { kind: "quantity", dimension, sign, may: "be-unknown" },
     doc,
     need: "optional",
     absent: () => unknown,
     read: (node, place) => {
-      const fact = isMap(node) ? readGroup(node, place) : readScalar(node, place, one);
+      const fact = read(node, place);
       warnIfUnusual(fact, node, place, dimension, options.usual);
       return fact;
     },
@@ -55,6 +39,28 @@ export const quantity = (dimension: Dimension, doc: string, options: QuantityOpt
 
 type Written = { readonly value: number; readonly written: string };
 type Read = (node: Node, place: Place) => Written | undefined;
+
+/** A written value, `unknown`, or a group of value, low, high (or from, to) and how it is known. */
+export const readFact =
+  (one: Read, example: string) =>
+  (node: Node, place: Place): Quantity =>
+    isMap(node) ? readGroup(node, place, one, example) : readScalar(node, place, one);
+
+const readGroup = (node: Node, place: Place, one: Read, example: string): Quantity => {
+  const entries = entriesOf(node, place, [...RANGE, ...basisKeys], "a fact");
+  if (!entries) return unknown;
+  const basis = readBasis(entries, place);
+  const [value, low, high] = [
+    readEnd(entries, ["value"], place, one),
+    readEnd(entries, ["low", "from"], place, one),
+    readEnd(entries, ["high", "to"], place, one),
+  ];
+  if (basis.kind === "unknown" || value === "unknown") return unknownWith(basis);
+  if (value === "bad" || low === "bad" || high === "bad") return unknown;
+  if (!value && !low && !high && keyRejected(node, entries)) return unknown;
+  const [from, to] = [low === "unknown" ? undefined : low, high === "unknown" ? undefined : high];
+  return ranged(value, from, to, basis, node, place, example);
+};
 
 const readScalar = (node: Node, place: Place, one: Read): Quantity => {
   if (isUnknownWord(node)) return unknown;
@@ -84,7 +90,7 @@ const ranged = (
   basis: Basis,
   node: Node,
   place: Place,
-  dimension: Dimension,
+  example: string,
 ): Quantity => {
   const complain = (code: Parameters<typeof report>[2], message: string, hint: string): Quantity => {
     report(place, node, code, { message, hint });
@@ -118,11 +124,7 @@ const ranged = (
       `Only one end of the range is written: ${end.written}.`,
       "Write both low and high, or a value.",
     );
-  return complain(
-    "no-value",
-    "The fact has no value.",
-    `Write value: ${dimensionWords[dimension].example}, or basis: unknown.`,
-  );
+  return complain("no-value", "The fact has no value.", `Write value: ${example}, or basis: unknown.`);
 };
 
 const warnIfUnusual = (

@@ -5,7 +5,9 @@ import { bayForm, columnsForm } from "./bay-form.ts";
 import { floorForm } from "./floor-form.ts";
 import { liftForm } from "./lift-form.ts";
 import { liftOrReference } from "./lift-reference.ts";
+import { padForm } from "./pad-form.ts";
 import { pourForm } from "./pour-form.ts";
+import { pricesForm } from "./prices-form.ts";
 import { choicesForm, settingForm } from "./setting-form.ts";
 import { installationForm, visitForm } from "./upkeep-form.ts";
 import { vehicleForm } from "./vehicle-form.ts";
@@ -31,7 +33,9 @@ export const jobFields: Fields<JobFile> = {
   floor: floorForm,
   columns: columnsForm,
   vehicles: list("vehicles to be lifted", vehicleForm, { most: 50 }),
+  pad: padForm,
   pour: pourForm,
+  prices: pricesForm,
   installation: installationForm,
   visits: list("rounds of the nuts, oldest first", visitForm, { most: 200 }),
   choices: choicesForm,

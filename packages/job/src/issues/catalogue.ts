@@ -28,6 +28,7 @@ export const issueCatalogue = {
   negative: "The value cannot be negative here.",
   "not-positive": "The value must be more than zero here.",
   "needs-a-value": "The form needs a definite value here; unknown is not possible.",
+  "not-a-price": "The text is not an amount of money with what it is for.",
   "wrong-word": "The word is not one of the list.",
   "low-above-high": "The low end of a range lies above its high end.",
   "outside-range": "The value does not lie in the range written beside it.",

@@ -1,5 +1,6 @@
 import { dimensionWords } from "@floorworthy/engine/quantities";
 import type { AnyField, Shape } from "../fields/field.ts";
+import { priceExample } from "../fields/index.ts";
 import { jobFields } from "../form/index.ts";
 import { issueCatalogue } from "../issues/catalogue.ts";
 
@@ -15,6 +16,8 @@ const write = (shape: Shape): string => {
       return `${Object.entries(shape.words)
         .map(([word, means]) => `\`${word}\` (${means})`)
         .join(", ")}${orUnknown(shape)}`;
+    case "price":
+      return `a price, such as ${priceExample[shape.by]}, or \`unknown\``;
     case "text":
       return `text, up to ${shape.most} characters`;
     case "date":

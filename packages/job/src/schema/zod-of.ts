@@ -2,6 +2,7 @@ import { type Dimension, dimensionWords } from "@floorworthy/engine/quantities";
 import { z } from "zod";
 import { basisKeys } from "../fields/basis.ts";
 import type { AnyField, Shape, Words } from "../fields/field.ts";
+import { type PricedBy, priceExample } from "../fields/index.ts";
 
 type Of<K extends Shape["kind"]> = Extract<Shape, { readonly kind: K }>;
 
@@ -43,6 +44,15 @@ const quantityFact = once((dimension: Dimension) => {
   return z.union([written(dimension), unknownWord, group]).meta({ id: `fact-${dimension}` });
 });
 
+const priceFact = once((by: PricedBy) => {
+  const one = z
+    .union([z.string().regex(/\d/), ...(by === "each" ? [z.number().min(0)] : [])])
+    .meta({ id: `price-${by}`, description: `a price, such as ${priceExample[by]}` });
+  const end = z.union([one, unknownWord]).nullish();
+  const group = z.strictObject({ value: end, low: end, high: end, from: end, to: end, ...basisFields });
+  return z.union([one, unknownWord, group]).meta({ id: `fact-price-${by}` });
+});
+
 const wordOf = (words: Words) => {
   const list = Object.keys(words);
   const numbers = list.filter((word) => /^\d+$/.test(word)).map(Number);
@@ -81,6 +91,8 @@ export const zodOf = ({ shape }: AnyField): z.ZodType => {
       return shape.may === "be-unknown" ? quantityFact(shape.dimension) : written(shape.dimension);
     case "choice":
       return choiceOf(shape);
+    case "price":
+      return priceFact(shape.by);
     case "text":
       return scalar;
     case "date":
