@@ -20,15 +20,18 @@ export type Shift =
 const BUMPER = 6 * 25.4;
 const VEHICLE_WIDTH = 80 * 25.4;
 
-/** The smallest move that keeps every distance of the maker's page and still lets the vehicle in; undefined without a plan. */
-export const smallestShift = (job: Job): Shift | undefined => {
+/**
+ * The smallest move that keeps every distance of the maker's page, and of what is given `also`, and still lets the vehicle
+ * in; undefined without a plan.
+ */
+export const smallestShift = (job: Job, also: readonly Obstacle[] = []): Shift | undefined => {
   const { position, bay, lift } = job;
   if (!position || !bay.outline || !lift.base.outline) return undefined;
   const wanted = { x: (position.left.x + position.right.x) / 2, y: (position.left.y + position.right.y) / 2 };
   const places = feasiblePositions(
     footprintOf(job, wanted),
     { outline: bay.outline, clear: { anchors: asked(lift.asks.edge), vehicle: BUMPER } },
-    obstaclesOf(job),
+    [...obstaclesOf(job), ...also],
     [{ mirror: "as-drawn", angle: 0 }],
   );
   if (isUnable(places)) return { found: "nowhere", why: places.reason };
