@@ -76,11 +76,19 @@ export interface Vehicle {
   readonly rearAxle: Quantity;
   readonly wheelbase: Quantity;
   readonly length: Quantity;
+  /** over the body, mirrors folded, mm */
+  readonly width: Quantity;
+  /** of the roof over the floor, mm */
+  readonly height: Quantity;
   /** centre of gravity behind the nose, mm */
   readonly noseToCentre: Quantity;
   readonly frame: Choice<"unibody" | "body-on-frame">;
   /** fore-aft distance of its pick-up points, mm */
   readonly pickupSpacing: Quantity;
+  /** where its centre of gravity stands on this lift, from the line of the columns, mm, + toward the door */
+  readonly offset?: Quantity;
+  /** first day it is lifted; undefined: from the beginning */
+  readonly since?: string | undefined;
 }
 
 export interface Pour {
@@ -142,11 +150,33 @@ export interface Prices {
 export interface Installation {
   readonly date: string | undefined;
   readonly installer: string | undefined;
+  /** training or licence of the installer */
+  readonly qualification: string | undefined;
+  /** of the lift, from its data plate */
+  readonly serial: string | undefined;
+  /** number of the lift's certification label */
+  readonly label: string | undefined;
+  /** anchor product and lot */
+  readonly lot: string | undefined;
+  /** which torque wrench, and when it was checked */
+  readonly wrench: string | undefined;
+  /** what was run and lifted before handing over */
+  readonly trial: Choice<"empty" | "empty-and-loaded" | "not-done">;
+  readonly instructed: Choice<"yes" | "no">;
   readonly beam: Choice<"fitted" | "not-fitted">;
   readonly plumb: Choice<"plumb" | "not-plumb">;
   readonly holes: readonly HoleRecord[];
-  /** levels at the corners of each base, mm */
-  readonly levels: readonly { readonly base: "left" | "right"; readonly corner: string; readonly level: Quantity }[];
+  /** floor levels at the corners of each base, mm over one common mark; higher is more */
+  readonly levels: readonly FloorLevel[];
+}
+
+/** Corners of a base in the plan: back toward the back wall, front toward the door. */
+export type BaseCorner = "back-left" | "back-right" | "front-left" | "front-right";
+
+export interface FloorLevel {
+  readonly base: "left" | "right";
+  readonly corner: BaseCorner;
+  readonly level: Quantity;
 }
 
 export interface HoleRecord {
@@ -156,6 +186,8 @@ export interface HoleRecord {
   readonly clean: Choice<"yes" | "no">;
   readonly projection: Quantity;
   readonly torque: Quantity;
+  /** of the nut from snug to its torque, rad */
+  readonly turned: Quantity;
 }
 
 /** One round of the nuts. */
@@ -170,6 +202,8 @@ export interface Visit {
     /** angle the nut turned to restore the torque, rad */
     readonly turned: Quantity;
     readonly projection: Quantity;
+    readonly state?: Choice<"holds" | "spins" | "snapped" | "missing">;
+    readonly sound?: Choice<"solid" | "hollow">;
     readonly note: string | undefined;
   }[];
 }
