@@ -14,6 +14,8 @@ export interface Lift {
   /** is the maker's manual, with its floor page, in hand */
   readonly manual: Choice<"in-hand" | "missing">;
   readonly edition?: string;
+  /** bolted to the floor, or without anchors as its maker allows */
+  readonly fixing: Choice<"anchored" | "loose">;
   readonly top: Choice<"overhead-tied" | "free-standing">;
   readonly arms: Choice<"symmetric" | "asymmetric">;
   /** angle by which asymmetric columns are turned about their axis, rad */
@@ -58,6 +60,11 @@ export interface LiftAnchors {
   readonly product: AnchorProductSheet;
   readonly torque: Quantity;
   readonly shimLimit: Quantity;
+  /** the maker's rounds of the nuts: first after setting, then every, d; unknown where the page is silent */
+  readonly firstRound?: Quantity;
+  readonly roundEvery?: Quantity;
+  /** the maker's limit of take-up or rise of an anchor, mm */
+  readonly movementLimit?: Quantity;
 }
 
 export interface AnchorHole {

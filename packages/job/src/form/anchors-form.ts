@@ -97,4 +97,7 @@ export const anchorsForm = group<LiftAnchors>("the anchors", "anchors of one bas
   product,
   torque: quantity("moment", "torque the nut is set to"),
   shimLimit: quantity("length", "highest stack of shims without grout", { sign: "not-negative" }),
+  firstRound: quantity("time", "the maker's first round of the nuts, after setting"),
+  roundEvery: quantity("time", "the maker's time from one round of the nuts to the next"),
+  movementLimit: quantity("length", "the maker's limit of an anchor's take-up or rise"),
 });

@@ -8,6 +8,7 @@ import { type JobFile, jobFields, liftSheetFields } from "../form/index.ts";
 import type { Issue } from "../issues/issue.ts";
 import type { Job } from "../job.ts";
 import type { Lift } from "../lift.ts";
+import { checkDays } from "./check-days.ts";
 import { parseSource } from "./parse-source.ts";
 import { at, type Desk, type Place, warn } from "./place.ts";
 
@@ -90,6 +91,7 @@ const warnOfSpacing = (job: Job, root: YAMLMap, place: Place): void => {
 export const readJob = (text: string, options: ReadOptions = {}): JobReading => {
   const desk = deskFor(options);
   const read = readWith(jobFields, "a job", text, desk, options.name);
+  if (read) checkDays(read.file, read.root, read.place);
   if (!read || desk.issues.length > 0) return { ok: false, issues: inOrder(desk.issues) };
   const job = jobOf(read.file);
   warnOfSpacing(job, read.root, read.place);
