@@ -105,7 +105,7 @@ const isInside = (rect: Rect, polygon: Polygon): boolean => {
     for (let j = 0; j <= n; j++) {
       const inner = (a: number, b: number, t: number): number => a + (b - a) * (0.001 + (0.998 * t) / n);
       const p: Point = { x: inner(rect.x0, rect.x1, i), y: inner(rect.y0, rect.y1, j) };
-      if (!pointInPolygon(p, polygon)) return false;
+      if (pointInPolygon(p, polygon) === "outside") return false;
     }
   return true;
 };
