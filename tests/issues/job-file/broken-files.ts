@@ -605,4 +605,15 @@ export const brokenFiles: readonly BrokenFile[] = [
       "bad-date 13:7 date: The date 2025-04-31 does not exist. Write year-month-day, such as 2025-03-04.",
     ],
   },
+  {
+    title: "rounds of the nuts whose days and angles cannot be",
+    text: `${SHORT}installation: { date: 2024-03-01 }\nvisits:\n  - { date: 2024-02-01 }\n  - { date: 2024-06-01, readings: [{ anchor: L1, turned: 6 turn }, { anchor: L1 }] }\n  - { date: 2024-05-01 }\n  - { date: 2024-06-01 }\n`,
+    issues: [
+      "before-setting 6:13 visits[0].date: The round of 2024-02-01 is not after the day the lift was set, 2024-03-01. Correct one of the two; the torque of the first day belongs to installation.holes.",
+      'impossible-angle 7:58 visits[1].readings[0].turned: "6 turn" is more than 5 full turns; the nut would have left its bolt. Check the figure and its unit: 90 deg is a quarter turn.',
+      "duplicate-anchor 7:78 visits[1].readings[1].anchor: The round of 2024-06-01 reads L1 twice. Keep one reading of each anchor and day.",
+      "dates-out-of-order 8:13 visits[2].date: Rounds of the nuts: 2024-05-01 stands after 2024-06-01. Write the oldest first.",
+      "duplicate-date 9:13 visits[3].date: Rounds of the nuts: 2024-06-01 stands twice. Put the readings of one day together, or correct the date.",
+    ],
+  },
 ];
