@@ -13,6 +13,8 @@ export interface Candidates {
 const NEAR = 1e-6;
 
 export const candidates = (task: JointTask): Candidates => {
+  if (task.places)
+    return { xs: given(task, "x", task.places.xs), ys: given(task, "y", task.places.ys), step: task.step };
   const all = (step: number): Candidates => ({ xs: places(task, "x", step), ys: places(task, "y", step), step });
   let found = all(task.step);
   while (boxes(found) > MOST_BOXES) found = all(found.step * 2);
@@ -21,6 +23,20 @@ export const candidates = (task: JointTask): Candidates => {
 
 const boxes = ({ xs, ys }: Candidates): number => (xs.length * (xs.length - 1) * ys.length * (ys.length - 1)) / 4;
 
+const columnMiddles = ({ columns }: JointTask, axis: LineAxis): readonly number[] =>
+  columns.map(({ rect }) => (axis === "x" ? (rect.x0 + rect.x1) / 2 : (rect.y0 + rect.y1) / 2));
+
+/** Corners of the slab, lines of building columns and the places given. */
+const given = (task: JointTask, axis: LineAxis, wanted: readonly number[]): readonly number[] => {
+  const corners = task.slab.map((p) => p[axis]);
+  const [low, high] = [Math.min(...corners), Math.max(...corners)];
+  const inside = [...columnMiddles(task, axis), ...wanted].filter((v) => v > low && v < high);
+  return apart([...corners, ...inside]);
+};
+
+const apart = (values: readonly number[]): readonly number[] =>
+  [...new Set(values)].toSorted((a, b) => a - b).filter((v, i, list) => i === 0 || v - list[i - 1]! > NEAR);
+
 const places = (task: JointTask, axis: LineAxis, step: number): readonly number[] => {
   const corners = task.slab.map((p) => p[axis]);
   const [low, high] = [Math.min(...corners), Math.max(...corners)];
@@ -28,9 +44,7 @@ const places = (task: JointTask, axis: LineAxis, step: number): readonly number[
   const special = specialPlaces(task, axis).filter((v) => v > low && v < high);
   // a grid place hard by a special one would only make slivers
   const kept = even.filter((v) => corners.includes(v) || special.every((s) => Math.abs(s - v) > step / 4));
-  return [...new Set([...corners, ...special, ...kept])]
-    .toSorted((a, b) => a - b)
-    .filter((v, i, list) => i === 0 || v - list[i - 1]! > NEAR);
+  return apart([...corners, ...special, ...kept]);
 };
 
 /** Lines of building columns, wanted lines, rims of keep-outs, nearest lines past an anchor, and thirds, halves... of the slab. */
@@ -38,7 +52,7 @@ export const specialPlaces = (task: JointTask, axis: LineAxis): readonly number[
   const edge = (r: { x0: number; y0: number; x1: number; y1: number }) => (axis === "x" ? [r.x0, r.x1] : [r.y0, r.y1]);
   return [
     ...task.slab.map((p) => p[axis]),
-    ...task.columns.map(({ rect }) => (edge(rect)[0]! + edge(rect)[1]!) / 2),
+    ...columnMiddles(task, axis),
     ...task.wanted.filter((w) => w.axis === axis).map((w) => w.at),
     ...task.keepOuts.flatMap(({ rect }) => edge(rect)),
     ...anchorRims(task, axis),

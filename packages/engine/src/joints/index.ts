@@ -1,3 +1,4 @@
+export { alignJoints, planBurden } from "./align-joints.ts";
 export { type Candidates, candidates } from "./candidates.ts";
 export type {
   AnchorClear,

@@ -52,6 +52,8 @@ export interface JointTask {
   readonly wanted: readonly WantedLine[];
   /** distance between places tried, mm */
   readonly step: number;
+  /** the only places lines may take besides corners and building columns, instead of a grid of `step` */
+  readonly places?: { readonly xs: readonly number[]; readonly ys: readonly number[] };
   /** extra cost, in mm of saw cut, of a line that cannot run through the whole slab and so stops at another */
   readonly stopCost: number;
 }
@@ -85,6 +87,8 @@ export interface UnmetRule {
   readonly rule: JointRule;
   readonly panel: Rect;
   readonly words: string;
+  /** what lies in the panel and leaves no place for a cut, as its keep-out is called */
+  readonly because: string | undefined;
 }
 
 /** A wanted line that is not in the layout, and why. */

@@ -105,6 +105,7 @@ const unmetRules = (task: JointTask, rect: Rect): readonly UnmetRule[] => {
   const holds = task.keepOuts.find(
     ({ rect: k }) => k.x0 < rect.x1 && k.x1 > rect.x0 && k.y0 < rect.y1 && k.y1 > rect.y0,
   );
+  const blamed = holds?.what;
   const because = holds ? `: ${holds.what} leaves no place for a cut` : "";
   const corner = reentrantCorners(task.slab).find(
     (p) => p.x > rect.x0 && p.x < rect.x1 && p.y > rect.y0 && p.y < rect.y1,
@@ -116,6 +117,7 @@ const unmetRules = (task: JointTask, rect: Rect): readonly UnmetRule[] => {
           {
             rule: "re-entrant corner" as const,
             panel: rect,
+            because: blamed,
             words: `No joint can start from an inside corner of this panel${because}.`,
           },
         ]
@@ -125,6 +127,7 @@ const unmetRules = (task: JointTask, rect: Rect): readonly UnmetRule[] => {
           {
             rule: "spacing" as const,
             panel: rect,
+            because: blamed,
             words: `A panel stays ${inches(w)} × ${inches(l)}, over ${inches(task.spacing)}${because}.`,
           },
         ]
@@ -132,6 +135,7 @@ const unmetRules = (task: JointTask, rect: Rect): readonly UnmetRule[] => {
     ...columnsWithin(task, rect).map(({ what }) => ({
       rule: "building column" as const,
       panel: rect,
+      because: blamed,
       words: `No joint can reach ${what}${because}.`,
     })),
     ...(tooLong(task, rect)
@@ -139,6 +143,7 @@ const unmetRules = (task: JointTask, rect: Rect): readonly UnmetRule[] => {
           {
             rule: "aspect" as const,
             panel: rect,
+            because: blamed,
             words: `A panel stays ${inches(w)} × ${inches(l)}, longer than ${task.aspect} times its width${because}.`,
           },
         ]
