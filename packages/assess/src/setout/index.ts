@@ -1,0 +1,5 @@
+export type { Drilling } from "./ground.ts";
+export type { HoleCheck, HoleDetail } from "./hole-detail.ts";
+export type { Datum, Mark } from "./marks.ts";
+export { type SetOut, setOut, type TorqueCard } from "./set-out.ts";
+export type { Diagonal, SquareCheck } from "./square.ts";
