@@ -53,6 +53,7 @@ export const lift: Lift = {
   reachTruck: unknown,
   padSpacing: unknown,
   columnInertia: unknown,
+  fixing: unknown,
   base: { outline: box(inch(-9), inch(-10), inch(9), inch(10)), thickness: known(inch(0.75)) },
   anchors: {
     holes,

@@ -76,18 +76,14 @@ const withPlace = (job: Job, ruling: Ruling): Ruling => {
   return {
     ...ruling,
     outcome: "pour",
-    sentence: `There is no place in this bay that keeps the maker's distances: ${shift.why}. Pour pads across the joint, or choose another bay.`,
+    sentence: `${shift.why} Pour pads across the joint, or choose another bay.`,
   };
 };
 
-const placeWords = (job: Job, { dx, dy, to }: Extract<Shift, { found: "place" }>): string => {
+const placeWords = (job: Job, { sentence, to }: Extract<Shift, { found: "place" }>): string => {
   const length = (mm: number): string => shown(Math.abs(mm), "length", job.units);
-  const ways = [
-    ...(Math.abs(dy) > 1 ? [`${length(dy)} toward the ${dy > 0 ? "door" : "back wall"}`] : []),
-    ...(Math.abs(dx) > 1 ? [`${length(dx)} to the ${dx > 0 ? "right" : "left"}`] : []),
-  ];
   const at = ({ x, y }: Point): string => `${length(x)} from the left and ${length(y)} from the back wall`;
-  return `Smallest move that keeps every distance: ${ways.join(" and ")}; left column ${at(to.left)}, right column ${at(to.right)}. More is better where the bay allows it.`;
+  return `${sentence} Left column ${at(to.left)}, right column ${at(to.right)}. More is better where the bay allows it.`;
 };
 
 /** Nothing is accepted while an open question could still turn it into a refusal. */

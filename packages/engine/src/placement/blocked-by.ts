@@ -35,7 +35,7 @@ export const blockedBy = ({ zones, inside }: Placement, p: Point): readonly Bloc
     : blocks;
 };
 
-const distanceTo = (sums: Zone["sums"], at: Point): number =>
+export const distanceTo = (sums: Zone["sums"], at: Point): number =>
   Math.min(...sums.map(({ rings }) => signedDistance(rings, at)));
 
 /** Distance to an area given by rings (even-odd), negative inside: to the nearest outline. Rings may be points or lines. */

@@ -13,13 +13,14 @@ export const inputFault = (
   const fault = (reason: string): Unable => unable("placement", reason);
   if (!(tolerance > 0)) return fault("the tolerance of rounded corners must be more than 0");
   if (room.outline.length < 3) return fault("the room has no area: its outline needs three corners");
-  const { anchors, plates, body, vehicle } = footprint;
-  if ([body, ...plates, ...(vehicle ? [vehicle] : [])].some((p) => p.length < 3))
+  const { anchors, plates, body, vehicle, path } = footprint;
+  const driven = [...(vehicle ? [vehicle] : []), ...(path ? [path] : [])];
+  if ([body, ...plates, ...driven].some((p) => p.length < 3))
     return fault("a base plate, the lift's body or the vehicle has no area: each outline needs three corners");
   const shapes = obstacles.map(({ shape }) => ("a" in shape ? [shape.a, shape.b] : shape));
   const empty = obstacles.find((_, i) => shapes[i]!.length === 0);
   if (empty) return fault(`${empty.name} has no shape`);
-  const numbers = [anchors, body, room.outline, ...plates, ...(vehicle ? [vehicle] : []), ...shapes].flat();
+  const numbers = [anchors, body, room.outline, ...plates, ...driven, ...shapes].flat();
   if (numbers.some(({ x, y }) => !Number.isFinite(x + y)) || turns.some(({ angle }) => !Number.isFinite(angle)))
     return fault("a coordinate or an angle is not a number");
   const wrong = [{ name: "the room", clear: room.clear }, ...obstacles].find(({ clear }) => !sound(clear));

@@ -1,7 +1,10 @@
 import { type Point, type Polygon, signedArea } from "../geometry/index.ts";
 
-/** What of a lift keeps a distance: its anchors, base plates, whole body (columns, arms' box), the vehicle on it. */
-export const PARTS = ["anchors", "plates", "body", "vehicle"] as const;
+/**
+ * What of a lift keeps a distance: its anchors, base plates, whole body (columns, arms' box), the vehicle on it, and the
+ * path on which it is driven in, which alone may leave the room.
+ */
+export const PARTS = ["anchors", "plates", "body", "vehicle", "path"] as const;
 export type Part = (typeof PARTS)[number];
 
 /** A lift in plan as its maker draws it, mm from the lift's own origin. Polygons are simple, in either direction. */
@@ -12,6 +15,8 @@ export interface LiftFootprint {
   readonly body: Polygon;
   /** the longest vehicle where it stands on the lift */
   readonly vehicle?: Polygon;
+  /** the strip of floor a vehicle needs to get to its place, out to beyond the room */
+  readonly path?: Polygon;
 }
 
 /** How the lift stands: first mirrored left to right about its own y-axis (or not), then turned about its origin. */
@@ -37,6 +42,7 @@ export const turnedShapes = (footprint: LiftFootprint, { mirror, angle }: Turn):
     plates: footprint.plates.map(placed),
     body: [placed(footprint.body)],
     vehicle: footprint.vehicle ? [placed(footprint.vehicle)] : [],
+    path: footprint.path ? [placed(footprint.path)] : [],
   };
 };
 

@@ -14,11 +14,17 @@ export interface Obstacle {
   readonly clear: Clear;
 }
 
-/** The bay's walls. Every part stays inside; a part left out of `clear` may touch them. */
+/** The bay's walls. Every part but the path stays inside; a part left out of `clear` may touch them. */
 export interface Room {
   /** simple, mm */
   readonly outline: Polygon;
   /** what each side of the outline is called, from its first corner on; "wall 1", … where left out */
   readonly sides?: readonly string[];
   readonly clear: Clear;
+  /** parts that may reach beyond the outline, such as a vehicle's tail over an open side; `clear` says nothing of them */
+  readonly free?: readonly Part[];
 }
+
+/** The parts a room keeps inside. */
+export const heldInside = ({ free }: Room, part: Part): "held" | "free" =>
+  part === "path" || free?.includes(part) ? "free" : "held";

@@ -2,7 +2,7 @@ import type { Polygon, Segment } from "../geometry/index.ts";
 import { GROWTH, polygonToGrid, STEPS_PER_MM } from "./fine-grid.ts";
 import { counterClockwise, PARTS, type Part, type Shapes } from "./lift-footprint.ts";
 import { minkowskiSum, type Sum } from "./minkowski-sum.ts";
-import type { Clear, Obstacle, Room } from "./obstacle.ts";
+import { type Clear, heldInside, type Obstacle, type Room } from "./obstacle.ts";
 import { roundOffset } from "./round-offset.ts";
 
 /** Where one obstacle keeps the lift's origin out because of one part: within `clear` of the sums. */
@@ -23,12 +23,15 @@ export const obstacleZones = (obstacles: readonly Obstacle[], shapes: Shapes): r
     .filter((zone) => zone.clear > 0 || zone.sums.some((sum) => sum.rings.some((ring) => ring.length >= 3)));
 
 /** The zones of a room's walls; where no clearance is set, 0. */
-export const wallZones = ({ outline, sides, clear }: Room, shapes: Shapes): readonly Zone[] =>
-  outline.flatMap((a, i) => {
+export const wallZones = (room: Room, shapes: Shapes): readonly Zone[] => {
+  const { outline, sides, clear } = room;
+  const parts = PARTS.filter((part) => heldInside(room, part) === "held");
+  const held: Clear = Object.fromEntries(parts.map((part) => [part, clear[part] ?? 0]));
+  return outline.flatMap((a, i) => {
     const b = outline[(i + 1) % outline.length]!;
-    const held = { anchors: 0, plates: 0, body: 0, vehicle: 0, ...clear };
     return zones(`wall-${i + 1}`, sides?.[i] ?? `wall ${i + 1}`, [a, b], held, shapes);
   });
+};
 
 /** The grown polygons a zone is made of, on the grid, each counter-clockwise; rounds at most `tolerance` (mm) too large. */
 export const zonePolygons = ({ clear, sums }: Zone, tolerance: number): readonly Polygon[] => {

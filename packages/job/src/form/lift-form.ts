@@ -67,6 +67,10 @@ const liftFields: Fields<Lift> = {
     "is the maker's manual in hand",
   ),
   edition: text("edition or date of the manual", 100),
+  fixing: choice(
+    { anchored: "bolted to the floor", loose: "stands or is moved about without anchors, as its maker allows" },
+    "how it is held to the floor",
+  ),
   top: choice(
     {
       "overhead-tied": "a beam overhead joins the columns",

@@ -1,0 +1,15 @@
+export { anchoring, liftsStop } from "./anchoring.ts";
+export { jobAt } from "./job-at.ts";
+export { areaWords, type PlaceOptions, placeLift } from "./place-lift.ts";
+export type {
+  Blocker,
+  ClosedWay,
+  Fit,
+  Place,
+  PlaceMove,
+  PlaceRange,
+  PlaceRegion,
+  Placing,
+  Stand,
+  Way,
+} from "./placing.ts";
