@@ -47,6 +47,8 @@ export interface ThicknessReading {
   readonly end: "through" | "still-concrete" | "dropped";
   readonly under: Choice<"gravel" | "sand" | "clay" | "soil" | "void" | "wet" | "foam" | "vapour-sheet">;
   readonly place: "slab" | "thickened-edge";
+  /** how much of the thickness read is a topping, screed or tile on the slab, mm */
+  readonly layer?: Quantity;
   readonly note: string | undefined;
 }
 

@@ -1,91 +1,153 @@
 import { assumed, defaults, type Job, type Zone } from "@floorworthy/job";
+import { placedBases } from "../layout.ts";
 import { basisWords, type End } from "./known.ts";
+import { term } from "./print.ts";
+import { reboundNotes } from "./rebound.ts";
+import { coresUnder, fromCores } from "./strength-cores.ts";
+import { fromCylinders, usableCylinders } from "./strength-cylinders.ts";
+import type { Evidence, StrengthFinding } from "./strength-finding.ts";
+import { zoneUnder } from "./thickness.ts";
 
-const PSI = 0.006894757293168361;
+export type { StrengthFinding } from "./strength-finding.ts";
 
-/** Compressive strength of the concrete under the bases, MPa: what is shown for the page, what the margin may use. */
-export interface StrengthFinding {
-  /** undefined where nothing shows it */
-  readonly shown: number | undefined;
-  /** what the margin counts with at each end */
-  readonly worst: number;
-  readonly best: number;
-  readonly why: string;
-  readonly tensileNote: string | undefined;
-}
-
+/** The best evidence there is, in this order: the zone's own, the order, cylinders, cores, papers; else the default. */
 export const strengthUnder = (job: Job, zone: Zone | undefined): StrengthFinding => {
-  const { strength, surface, state } = job.floor;
-  const tensileNote = strength.tensileAsPrinted.known
-    ? `"${strength.tensileAsPrinted.written} tensile" cannot be: concrete's tensile strength is about a tenth of its compressive strength. It is read as a compressive figure wrongly named and not used until confirmed.`
-    : undefined;
-  const found = (shown: number | undefined, worst: number, best: number, why: string): StrengthFinding => ({
-    shown,
-    worst,
-    best,
-    why,
-    tensileNote,
+  const cores = coresUnder(job, zone);
+  const few = cores.length > 0 ? fromCores(job, cores, nothingShown(job)) : undefined;
+  const evidence =
+    zoneStrength(job, zone) ??
+    (hasOwnConcrete(zone) ? undefined : (ordered(job) ?? cylindersOf(job))) ??
+    (few?.shown === undefined ? undefined : few) ??
+    (hasOwnConcrete(zone) ? undefined : papers(job)) ??
+    few ??
+    nothingShown(job);
+  const contradicted = few && evidence !== few ? weaker(few, evidence) : evidence;
+  return {
+    ...contradicted,
+    notes: [...(contradicted.notes ?? []), ...reboundNotes(job)],
+    tensileNote: tensileNote(job),
+  };
+};
+
+/** @returns what the strength under each base rests on; one where both are the same concrete */
+export const strengthStudy = (job: Job): readonly (StrengthFinding & { readonly under: string })[] => {
+  const found = placedBases(job).map((base) => {
+    const zone = zoneUnder(job, base);
+    return { zone, under: `${base.side} base`, ...strengthUnder(job, zone) };
   });
-  if (zone?.strength.known) {
-    const { low, high, basis } = zone.strength;
-    return found(
-      basis.kind === "stated" && zone.state === "standing" ? undefined : low,
-      low,
-      high,
-      `${zone.name}: ${basisWords(basis)}`,
-    );
-  }
-  if (state === "to-be-poured") {
-    const ordered = job.pour?.strength.known ? job.pour.strength : strength.specified;
-    if (ordered.known) return found(ordered.low, ordered.low, ordered.high, "as ordered; to be shown by cylinders");
-  }
-  const cylinders = values(strength.cylinders.filter((c) => c.ageDays >= 28).map((c) => c.strength));
-  if (cylinders.length > 0) return fromCylinders(job, cylinders, found);
-  const cores = values(strength.cores.map((c) => c.strength));
-  if (cores.length > 0) return fromCores(cores, found);
-  if (
-    strength.specified.known &&
-    strength.specified.basis.kind !== "stated" &&
-    strength.tickets.known &&
-    strength.tickets.value === "in-hand"
-  ) {
-    const { low, high } = strength.specified;
-    return found(low, low, high, "ordered strength with the delivery tickets in hand");
-  }
-  const dusts = surface.known && surface.value !== "sound";
-  const given = dusts ? defaults.strengthOfDustingSurface : defaults.strength;
+  const [left, right] = found;
+  const same =
+    left && right && (left.zone === right.zone || (!hasOwnConcrete(left.zone) && !hasOwnConcrete(right.zone)));
+  return (same ? [{ ...left, under: "both bases" }] : found).map(({ zone: _, ...finding }) => finding);
+};
+
+/** A pad or strip that was not cast with the slab: the slab's papers and cylinders say nothing of it. */
+const hasOwnConcrete = (zone: Zone | undefined): boolean =>
+  zone !== undefined &&
+  zone.state === "standing" &&
+  (zone.kind === "pad" || zone.kind === "strip") &&
+  !(zone.tied.known && zone.tied.value === "cast-with");
+
+/** Cores of this very concrete that fall short weigh more than papers. */
+const weaker = (cores: Evidence, other: Evidence): Evidence => {
+  const cap = cores.shown ?? cores.atMost ?? Number.POSITIVE_INFINITY;
+  if (cap >= (other.shown ?? other.worst))
+    return { ...other, beside: [...other.beside, cores.workings, ...cores.beside] };
+  return {
+    ...cores,
+    notes: [
+      ...(cores.notes ?? []),
+      `the cores fall short of what else is known (${other.why}): they count, and somebody has to find out why`,
+    ],
+  };
+};
+
+const tensileNote = ({ floor }: Job): string | undefined => {
+  const { tensileAsPrinted: printed } = floor.strength;
+  return printed.known
+    ? `"${printed.written} tensile" cannot be: concrete's tensile strength is about a tenth of its compressive strength. It is read as a compressive figure wrongly named and not used until confirmed.`
+    : undefined;
+};
+
+const zoneStrength = (job: Job, zone: Zone | undefined): Evidence | undefined => {
+  if (!zone?.strength.known) return undefined;
+  const { low, high, basis } = zone.strength;
+  const why = `${zone.name}: ${basisWords(basis)}`;
+  return {
+    shown: basis.kind === "stated" && zone.state === "standing" ? undefined : low,
+    worst: low,
+    best: high,
+    why,
+    from: "zone",
+    atMost: undefined,
+    workings: term("f'c", `compressive strength of ${zone.name}`, low, "stress", job.units, { basis: why }),
+    beside: [],
+  };
+};
+
+const ordered = (job: Job): Evidence | undefined => {
+  if (job.floor.state !== "to-be-poured") return undefined;
+  const order = job.pour?.strength.known ? job.pour.strength : job.floor.strength.specified;
+  if (!order.known) return undefined;
+  const why = "as ordered; to be shown by cylinders";
+  const workings = term("f'c", "compressive strength ordered", order.low, "stress", job.units, {
+    basis: basisWords(order.basis),
+  });
+  return {
+    shown: order.low,
+    worst: order.low,
+    best: order.high,
+    why,
+    from: "ordered",
+    atMost: undefined,
+    workings,
+    beside: [],
+  };
+};
+
+const cylindersOf = (job: Job): Evidence | undefined => {
+  const tests = usableCylinders(job);
+  return tests.length > 0 ? fromCylinders(job, tests) : undefined;
+};
+
+const papers = (job: Job): Evidence | undefined => {
+  const { specified, tickets } = job.floor.strength;
+  if (!specified.known || specified.basis.kind === "stated" || !tickets.known || tickets.value !== "in-hand")
+    return undefined;
+  const why = "ordered strength with the delivery tickets in hand";
+  const workings = term("f'c", "compressive strength ordered and delivered", specified.low, "stress", job.units, {
+    basis: `${basisWords(specified.basis)}; ${why}`,
+  });
+  return {
+    shown: specified.low,
+    worst: specified.low,
+    best: specified.high,
+    why,
+    from: "papers",
+    atMost: undefined,
+    workings,
+    beside: [],
+  };
+};
+
+const nothingShown = (job: Job): Evidence => {
+  const { strength, surface } = job.floor;
+  const given = surface.known && surface.value !== "sound" ? defaults.strengthOfDustingSurface : defaults.strength;
   const { value: worst, high } = assumed(given);
   const best = strength.specified.known ? Math.max(strength.specified.high, worst) : high;
-  return found(undefined, worst, best, `nothing shows it: ${given.value} ${given.unit} counts, because ${given.why}`);
-};
-
-const values = (facts: readonly { known: boolean; value?: number }[]): number[] =>
-  facts.flatMap((fact) => (fact.known && fact.value !== undefined ? [fact.value] : []));
-
-type Found = (shown: number | undefined, worst: number, best: number, why: string) => StrengthFinding;
-
-/** ACI 318-19 26.12.3.1: no test more than 500 psi under f'c and the mean at least f'c. */
-const fromCylinders = (job: Job, results: number[], found: Found): StrengthFinding => {
-  const mean = results.reduce((a, b) => a + b, 0) / results.length;
-  const lowest = Math.min(...results);
-  const { specified } = job.floor.strength;
-  const claimed = specified.known ? specified.value : lowest;
-  const accepted = mean >= claimed && lowest >= claimed - 500 * PSI;
-  const counts = accepted ? Math.min(claimed, lowest) : lowest;
-  return found(counts, counts, mean, `${results.length} cylinder${results.length === 1 ? "" : "s"} of 28 days or more`);
-};
-
-/** A first look at an old floor: 0.85 of the mean, and never above the lowest (ACI 214.4R judges it properly). */
-const fromCores = (results: number[], found: Found): StrengthFinding => {
-  const mean = results.reduce((a, b) => a + b, 0) / results.length;
-  const lowest = Math.min(...results);
-  const equivalent = Math.min(0.85 * mean, lowest);
-  return found(
-    equivalent,
-    equivalent,
-    mean,
-    `${results.length} core${results.length === 1 ? "" : "s"}: the lower of 0.85 of the mean and the lowest`,
-  );
+  return {
+    shown: undefined,
+    worst,
+    best,
+    why: `nothing shows it: ${given.value} ${given.unit} counts, because ${given.why}`,
+    from: "nothing",
+    atMost: undefined,
+    workings: term("f'c", "compressive strength counted where nothing shows it", worst, "stress", job.units, {
+      basis: `assumed: ${given.why}`,
+      clause: given.source,
+    }),
+    beside: [],
+  };
 };
 
 export const strengthFor = (finding: StrengthFinding, end: End): number =>

@@ -74,7 +74,9 @@ const fromReadings = (
     lowest.reading.end === "still-concrete"
       ? `${lowest.reading.method === "drill" ? "the drill stopped" : "it ended"} in concrete there, so it counts as it is`
       : `less what a ${lowest.reading.method} reading may overstate`;
-  const layer = readings.some((r) => (r.workings.from?.length ?? 0) > 0 && r.workings.from!.some((t) => t.symbol === "t_l"));
+  const layer = readings.some(
+    (r) => (r.workings.from?.length ?? 0) > 0 && r.workings.from!.some((t) => t.symbol === "t_l"),
+  );
   const why = `lowest of ${count}, ${less}${layer ? "; the layer on the slab does not count" : ""}`;
   return {
     ...common,
@@ -99,7 +101,9 @@ const named = (job: Job, base: PlacedBase, zone: Zone | undefined, refused: read
   const { low, high, basis } = thickness;
   if (state === "to-be-poured") {
     const why = "as specified for the pour";
-    const workings = term("t", "thickness specified for the pour", low, "length", job.units, { basis: basisWords(basis) });
+    const workings = term("t", "thickness specified for the pour", low, "length", job.units, {
+      basis: basisWords(basis),
+    });
     return { ...common, thickness: low, best: high, shown: "designed", why, workings };
   }
   const off = defaults.unmeasuredThicknessAllowance;

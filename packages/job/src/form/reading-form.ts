@@ -65,6 +65,9 @@ export const readingForm = group<ThicknessReading>(
       "what was read",
       "slab",
     ),
+    layer: quantity("length", "how much of the thickness read is a topping, screed or tile on the slab", {
+      sign: "not-negative",
+    }),
     note: text("anything seen: colour and speed of the dust, steel, plastic"),
   },
   { basis: methodBasis },
