@@ -1,5 +1,6 @@
 import { elasticModulus, modulusOfRupture } from "@floorworthy/engine/codes/aci318-19";
 import type { Rect } from "@floorworthy/engine/geometry";
+import { inscribedRects } from "@floorworthy/engine/pads";
 import {
   type Floor,
   type FloorCase,
@@ -64,7 +65,7 @@ const keepLargest = (found: Map<string, Term>, side: string, lean: Term | undefi
 };
 
 /** Each piece of concrete that works by itself, solved under the cases that govern it. */
-const solvedPanels = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], E: number) => {
+export const solvedPanels = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], E: number) => {
   const bases = [...new Map(cases.map((c) => [c.side, c.base])).values()];
   const thickness = inputs.concrete.map(({ h }) => h);
   return panelsOf(job, bases, thickness, E, inputs.k).map((panel) => {
@@ -100,21 +101,23 @@ const floorOf = (job: Job, inputs: MarginInputs, panel: Panel, E: number): Floor
 });
 
 const castZones = (job: Job, inputs: MarginInputs, panel: Panel): { rect: Rect; thickness: number }[] => {
-  const seen = new Map<string, { rect: Rect; thickness: number }>();
+  const seen = new Map<string, { rect: Rect; thickness: number }[]>();
   panel.bases.forEach((base) => {
     const zone = zoneUnder(job, base);
-    if (zone && zone.kind !== "slab") {
-      const box = boxOf(zone.outline);
-      const rect = {
-        x0: Math.max(box.x0, panel.rect.x0),
-        y0: Math.max(box.y0, panel.rect.y0),
-        x1: Math.min(box.x1, panel.rect.x1),
-        y1: Math.min(box.y1, panel.rect.y1),
-      };
-      seen.set(zone.name, { rect, thickness: inputs.concrete[base.side === "left" ? 0 : 1]!.h });
-    }
+    if (!zone || zone.kind === "slab") return;
+    const thickness = inputs.concrete[base.side === "left" ? 0 : 1]!.h;
+    const rects = inscribedRects(zone.outline).map((rect) => ({
+      x0: Math.max(rect.x0, panel.rect.x0),
+      y0: Math.max(rect.y0, panel.rect.y0),
+      x1: Math.min(rect.x1, panel.rect.x1),
+      y1: Math.min(rect.y1, panel.rect.y1),
+    }));
+    seen.set(
+      zone.name,
+      rects.map((rect) => ({ rect, thickness })),
+    );
   });
-  return [...seen.values()];
+  return [...seen.values()].flat();
 };
 
 /** Joints and cracks as lines that carry nothing across. A slanted or part-length one counts as the whole line nearest to it. */

@@ -9,6 +9,7 @@ export {
   dowelShearCheck,
 } from "./dowels.ts";
 export { type GroundPressure, groundPressure } from "./ground-pressure.ts";
+export { inscribedRects } from "./inscribed-rects.ts";
 export type { OffsetCorner, Pad, PadPlan, PadSides } from "./pad.ts";
 export { type OutlineLevel, padOutlines } from "./pad-outline.ts";
 export { type PadRects, padRects } from "./pad-rects.ts";
