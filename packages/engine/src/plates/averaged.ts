@@ -1,4 +1,5 @@
 import type { Point, Rect } from "../geometry/index.ts";
+import { insideFloor } from "./cut-cells.ts";
 import { curvatures, momentsFrom, principalMoments, probeAt, probesAt } from "./field.ts";
 import type { Floor, Moments, StressPeak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
@@ -48,10 +49,11 @@ const averageMoments = (floor: Floor, grid: Grid, c: Float64Array, at: Point, h:
   const box = within(floor, { x0: at.x - h / 2, x1: at.x + h / 2, y0: at.y - h / 2, y1: at.y + h / 2 }, at);
   const sum = { Mx: 0, My: 0, Mxy: 0 };
   let count = 0;
+  const inside = insideFloor(floor);
   const xs = points.map((u) => box.x0 + u * (box.x1 - box.x0));
   const ys = points.map((v) => box.y0 + v * (box.y1 - box.y0));
   for (const probe of probesAt(grid, xs, ys)) {
-    if (grid.thickness[probe.cell] !== h) continue;
+    if (grid.thickness[probe.cell] !== h || !inside(probe.at)) continue;
     const { Mx, My, Mxy } = momentsFrom(floor.E, floor.nu, h, curvatures(grid, c, probe));
     sum.Mx += Mx;
     sum.My += My;

@@ -24,12 +24,12 @@ export const floorBed = (floor: Floor, grid: Grid): Bed => ({
 });
 
 /** 1 at the Gauss points where the ground lets go. Noise about zero counts as touching. */
-export const openPoints = (bed: Bed, w: Float64Array): Uint8Array => {
+export const openPoints = (bed: Bed, { area }: GaussPoints, w: Float64Array): Uint8Array => {
   const open = new Uint8Array(w.length);
   let largest = 0;
-  for (const value of w) largest = Math.max(largest, Math.abs(value));
+  for (let i = 0; i < w.length; i++) if (area[i]! > 0) largest = Math.max(largest, Math.abs(w[i]!));
   const noise = -1e-10 * bed.k * largest;
-  for (let i = 0; i < w.length; i++) if (bed.k * w[i]! + bed.weight[i >> 4]! < noise) open[i] = 1;
+  for (let i = 0; i < w.length; i++) if (area[i]! > 0 && bed.k * w[i]! + bed.weight[i >> 4]! < noise) open[i] = 1;
   return open;
 };
 

@@ -74,7 +74,7 @@ export const findContact = (floor: Assembled, load: Float64Array, start: Grip): 
   let c = solveWith(floor, hold, load);
   let w = valuesAtGauss(grid, points, c);
   for (let factorings = 0; factorings < most; ) {
-    const open = openPoints(bed, w);
+    const open = openPoints(bed, points, w);
     if (samePoints(open, hold.open)) return { c, w, grip: hold, factorings };
     const next = grip(floor, open);
     if ("unable" in next) return next;
@@ -82,7 +82,7 @@ export const findContact = (floor: Assembled, load: Float64Array, start: Grip): 
     hold = next;
     const c1 = solveWith(floor, hold, load);
     const w1 = valuesAtGauss(grid, points, c1);
-    const t = samePoints(openPoints(bed, w1), open) ? 1 : lowest(floor, load, c, w, c1, w1);
+    const t = samePoints(openPoints(bed, points, w1), open) ? 1 : lowest(floor, load, c, w, c1, w1);
     if (t === 1) [c, w] = [c1, w1];
     else {
       c = c.map((value, i) => value + t * (c1[i]! - value));

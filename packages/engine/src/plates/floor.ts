@@ -4,6 +4,11 @@ import type { Point, Polygon, Rect } from "../geometry/index.ts";
 export interface Floor {
   /** the slab panel; its boundary is a free edge unless `edges` says otherwise */
   readonly outline: Rect;
+  /**
+   * a convex part of the outline, mm: only that is concrete, the rest is not there. Its rim is a free edge at any angle: a
+   * crack or slab edge that runs aslant. Without it the floor fills its outline.
+   */
+  readonly within?: Polygon;
   /** mm, where no zone says otherwise */
   readonly thickness: number;
   /** thickened (or thinned) rectangles; where they overlap the later one wins */

@@ -7,6 +7,7 @@
 import { type BandMatrix, bandIndex } from "../numerics/index.ts";
 import { type Axis, evaluate, spanLength } from "./axis.ts";
 import { breakLines, sameLine } from "./break-lines.ts";
+import { insideFloor } from "./cut-cells.ts";
 import type { Floor, Joint } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { flexuralRigidity } from "./relative-stiffness.ts";
@@ -47,6 +48,8 @@ const addPiece = (
   t: number,
 ): void => {
   const middle = (along.breaks[t]! + along.breaks[t + 1]!) / 2;
+  const at = across.breaks[right]!;
+  if (!insideFloor(floor)(axis === "x" ? { x: at, y: middle } : { x: middle, y: at })) return;
   const cell = (s: number): number => (axis === "x" ? s * grid.y.spans + t : t * grid.y.spans + s);
   const D = Math.max(
     flexuralRigidity(floor.E, floor.nu, grid.thickness[cell(right)]!),

@@ -1,6 +1,7 @@
 import { type Polygon, polygonArea, polygonMoments, type Rect } from "../geometry/index.ts";
 import { type Unable, unable } from "../quantities/workings.ts";
 import { evaluate, spanAt, spanLength } from "./axis.ts";
+import { clipToFloor, insideFloor } from "./cut-cells.ts";
 import type { Floor, FloorCase, FloorLoad, FloorOptions } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { addPressure } from "./pressure-load.ts";
@@ -17,12 +18,16 @@ export const loadVector = (
   for (const load of loads) {
     const spread = load.kind === "point" ? spreadPoint(floor, load, options) : load;
     if (spread.kind === "point") {
-      if (!inside(floor.outline, spread.x, spread.y)) return beyond(name, "a point force");
+      if (!inside(floor.outline, spread.x, spread.y) || !insideFloor(floor)(spread))
+        return beyond(name, "a point force");
       addPoint(grid, spread.x, spread.y, spread.P, into);
       continue;
     }
     const whole = polygonArea(spread.polygon);
-    if (Math.abs(addPressure(grid, spread, into) - whole) > 1e-6 * whole) return beyond(name, "a contact pressure");
+    const onGrid = addPressure(grid, spread, into);
+    const onFloor = floor.within ? polygonArea(clipToFloor(floor, spread.polygon)) : whole;
+    if (Math.max(Math.abs(onGrid - whole), Math.abs(onFloor - whole)) > 1e-6 * whole)
+      return beyond(name, "a contact pressure");
   }
   return into;
 };
@@ -64,6 +69,7 @@ const spreadPoint = (floor: Floor, load: Extract<FloorLoad, { kind: "point" }>, 
   const clear =
     inside(outline, square.x0, square.y0) &&
     inside(outline, square.x1, square.y1) &&
+    corners(square).every(insideFloor(floor)) &&
     joints.every(({ axis, at }) =>
       axis === "x" ? at <= square.x0 || at >= square.x1 : at <= square.y0 || at >= square.y1,
     );

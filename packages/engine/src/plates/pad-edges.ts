@@ -1,4 +1,5 @@
 import type { Point } from "../geometry/index.ts";
+import { insideFloor } from "./cut-cells.ts";
 import type { Floor } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { thicknessAt } from "./zones.ts";
@@ -63,4 +64,7 @@ export const besidePadCorners = (floor: Floor): Point[] =>
     ),
   );
 
-const onFloor = ({ outline: o }: Floor, p: Point): boolean => p.x >= o.x0 && p.x <= o.x1 && p.y >= o.y0 && p.y <= o.y1;
+const onFloor = (floor: Floor, p: Point): boolean => {
+  const o = floor.outline;
+  return p.x >= o.x0 && p.x <= o.x1 && p.y >= o.y0 && p.y <= o.y1 && insideFloor(floor)(p);
+};

@@ -1,3 +1,4 @@
+import { type Polygon, signedArea } from "../geometry/index.ts";
 import { type Unable, unable } from "../quantities/workings.ts";
 import type { Floor, FloorCase, FloorOptions, Transfer } from "./floor.ts";
 import type { Grid } from "./grid.ts";
@@ -8,6 +9,7 @@ export const refusal = (floor: Floor, cases: readonly FloorCase[], options: Floo
   const thicknesses = [floor.thickness, ...floor.zones.map((zone) => zone.thickness)];
   const reason = [
     check(o.x1 - o.x0 > 0 && o.y1 - o.y0 > 0 && finite(o.x0, o.x1, o.y0, o.y1), "the slab has no area"),
+    check(!floor.within || isConvex(floor.within), "the piece of slab to be solved is not a convex outline"),
     check(thicknesses.every(positive), "a thickness is not a positive number"),
     check(positive(floor.E), "the modulus of the concrete is not a positive number"),
     check(floor.nu >= 0 && floor.nu < 0.5, "Poisson's ratio is not between 0 and 0.5"),
@@ -42,6 +44,16 @@ export const tooLarge = ({ unknowns }: Grid): Unable | undefined =>
 const check = (holds: boolean, reason: string): string | undefined => (holds ? undefined : reason);
 const finite = (...values: number[]): boolean => values.every(Number.isFinite);
 const positive = (value: number): boolean => value > 0 && Number.isFinite(value);
+const isConvex = (polygon: Polygon): boolean => {
+  const turn = Math.sign(signedArea(polygon));
+  return (
+    turn !== 0 &&
+    polygon.every((a, i) => {
+      const [b, c] = [polygon[(i + 1) % polygon.length]!, polygon[(i + 2) % polygon.length]!];
+      return turn * ((b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x)) >= -1e-6 && finite(a.x, a.y);
+    })
+  );
+};
 const isHeld = ({ edges = {} }: Floor): boolean => Object.values(edges).some((edge) => edge !== "free");
 const springsMakeSense = (t: Transfer): boolean => t.kind !== "springs" || (t.shear >= 0 && t.rotation >= 0);
 const loadIsFinite = (load: FloorCase["loads"][number]): boolean =>

@@ -2,7 +2,7 @@ import type { Point } from "../geometry/index.ts";
 import { averagedPeak, stressPeak } from "./averaged.ts";
 import type { Assembled, Found } from "./contact-search.ts";
 import { curvatures, derivativesAt, momentsFrom, type Probe } from "./field.ts";
-import type { Equilibrium, Floor, FloorOptions, FloorResult, Governing, Moments, StressPeak } from "./floor.ts";
+import type { Equilibrium, Floor, FloorOptions, FloorResult, Governing, Moments, Peak, StressPeak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import type { Samples } from "./samples.ts";
 import { type CellPeaks, scan } from "./scan.ts";
@@ -52,10 +52,11 @@ const governing = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array):
         return stressPeak(momentsFrom(floor.E, floor.nu, h, curvatures(grid, c, probe)), face, h, probe.at);
       });
     const [thin, thick] = [beside(samples.thinSide), beside(samples.thickSide)];
-    const all = [...cellPeaks(grid, seen[face], face), ...thin, ...thick];
+    const all = [...cellPeaks(grid, seen[face], face), ...thin, ...thick, ...beside(samples.rim)];
     return { thin, thick, worst: largest(all)!, averaged: averagedPeak(floor, grid, c, all, face) };
   });
   const [bottom, top] = [faces[0]!, faces[1]!];
+  const rim = rimPeaks(floor, grid, samples.rim, c);
   const thinSide = largest([...bottom.thin, ...top.thin]);
   const thickSide = largest([...bottom.thick, ...top.thick]);
   return {
@@ -65,11 +66,24 @@ const governing = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array):
     stressTopAveraged: top.averaged,
     ...(thinSide ? { thinSideOfPadEdge: thinSide } : {}),
     ...(thickSide ? { thickSideOfPadEdge: thickSide } : {}),
-    groundPressure: seen.pressure,
-    deflection: seen.deepest,
+    groundPressure: larger(seen.pressure, rim.pressure),
+    deflection: larger(seen.deepest, rim.deepest),
     uplift: seen.gap.value > 1e-9 * Math.abs(seen.deepest.value) ? seen.gap : undefined,
   };
 };
+
+const rimPeaks = (floor: Floor, grid: Grid, rim: readonly Probe[], c: Float64Array) => {
+  let deepest: Peak = { value: -Infinity, at: { x: 0, y: 0 } };
+  let pressure = deepest;
+  for (const { at, cell } of rim) {
+    const { w } = derivativesAt(grid, c, at);
+    deepest = larger(deepest, { value: w, at });
+    pressure = larger(pressure, { value: floor.k * w + floor.unitWeight * grid.thickness[cell]!, at });
+  }
+  return { deepest, pressure };
+};
+
+const larger = (a: Peak, b: Peak): Peak => (b.value > a.value ? b : a);
 
 const cellPeaks = (grid: Grid, { stress, x, y }: CellPeaks, face: "bottom" | "top"): StressPeak[] => {
   const peaks: StressPeak[] = [];

@@ -1,6 +1,7 @@
 import { distanceToSegment } from "../geometry/index.ts";
 import { type Axis, spanLength, tabulate } from "./axis.ts";
 import { curvaturePoints, curvatureWeights, curvatureWidth } from "./curvature.ts";
+import { insideFloor, rimPoints } from "./cut-cells.ts";
 import { type Probe, probeAt } from "./field.ts";
 import type { Floor } from "./floor.ts";
 import type { Grid } from "./grid.ts";
@@ -19,6 +20,10 @@ export interface Samples {
    * on the straight continuation of one, where the curvature would have to be extrapolated past the pad's corner
    */
   readonly nearPadEdge: Uint8Array;
+  /** 1 where sample (i, j) is not concrete; undefined where the floor fills its outline */
+  readonly outside: Uint8Array | undefined;
+  /** points along a slanting rim */
+  readonly rim: readonly Probe[];
   /** points h of the thinner side away from the pad edges */
   readonly thinSide: readonly Probe[];
   readonly thickSide: readonly Probe[];
@@ -51,10 +56,21 @@ export const floorSamples = (floor: Floor, grid: Grid): Samples => {
     x,
     y,
     nearPadEdge: nearPadEdge(x, y, edges),
+    outside: outsideFloor(floor, x, y),
+    rim: rimPoints(floor, grid).map((p) => probeAt(grid, p)),
     thinSide: [...besidePadEdges(floor, edges, "thin"), ...besidePadCorners(floor)].map((p) => probeAt(grid, p)),
     thickSide: besidePadEdges(floor, edges, "thick").map((p) => probeAt(grid, p)),
     stressPerCurvature: grid.thickness.map((h) => (6 * flexuralRigidity(floor.E, floor.nu, h)) / (h * h)),
   };
+};
+
+const outsideFloor = (floor: Floor, x: AxisSamples, y: AxisSamples): Uint8Array | undefined => {
+  if (!floor.within) return undefined;
+  const inside = insideFloor(floor);
+  const outside = new Uint8Array(x.count * y.count);
+  for (let i = 0; i < x.count; i++)
+    for (let j = 0; j < y.count; j++) if (!inside({ x: x.at[i]!, y: y.at[j]! })) outside[i * y.count + j] = 1;
+  return outside;
 };
 
 const axisSamples = (axis: Axis): AxisSamples => {

@@ -29,7 +29,7 @@ export const scan = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array
   const [bottom, top] = [noPeaks(cells), noPeaks(cells)];
   const best = { w: -Infinity, wx: 0, wy: 0, p: -Infinity, px: 0, py: 0, gap: -Infinity, gx: 0, gy: 0 };
   const { nu, k, unitWeight } = floor;
-  const { x, y, nearPadEdge, stressPerCurvature } = samples;
+  const { x, y, nearPadEdge, outside, stressPerCurvature } = samples;
   const line = {
     value: new Float64Array(grid.y.count),
     slope: new Float64Array(grid.y.count),
@@ -40,6 +40,7 @@ export const scan = (floor: Floor, grid: Grid, samples: Samples, c: Float64Array
     sumAcross(grid, x, grid.x, i, c, line);
     const px = x.at[i]!;
     for (let j = 0; j < y.count; j++) {
+      if (outside?.[i * y.count + j] === 1) continue;
       const t = Math.floor(j / perSpan);
       const cell = s * grid.y.spans + t;
       const h = grid.thickness[cell]!;

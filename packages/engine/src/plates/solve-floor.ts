@@ -2,6 +2,7 @@ import { type BandKernel, plainBandKernel } from "../numerics/index.ts";
 import { isUnable, type Unable, unable } from "../quantities/workings.ts";
 import { floorBed } from "./bed.ts";
 import { type Assembled, type Found, findContact, type Grip, grip, solveWith } from "./contact-search.ts";
+import { cellCovers, cutAreas } from "./cut-cells.ts";
 import { heldUnknowns } from "./edges.ts";
 import { equilibrium, largestImbalance } from "./equilibrium.ts";
 import type { Floor, FloorCase, FloorOptions, FloorResult } from "./floor.ts";
@@ -59,11 +60,13 @@ export const solveFloor = (
 
 const assemble = (floor: Floor, grid: Grid, kernel: BandKernel): Assembled => {
   const [ix, iy] = [spanIntegrals(grid.x), spanIntegrals(grid.y)];
-  const matrix = plateOnBed(floor, grid, ix, iy);
+  const covers = cellCovers(floor, grid);
+  const points = covers ? cutAreas(floor, grid, covers, gaussPoints(grid)) : gaussPoints(grid);
+  const matrix = plateOnBed(floor, grid, ix, iy, covers, points);
   addJointSprings(matrix, floor, grid, ix, iy);
   return {
     grid,
-    points: gaussPoints(grid),
+    points,
     bed: floorBed(floor, grid),
     matrix,
     held: heldUnknowns(floor, grid),

@@ -5,18 +5,31 @@
  * Timoshenko & Woinowsky-Krieger, Art. 21 and 57 [timoshenko-plates].
  */
 import { type BandMatrix, bandMatrix } from "../numerics/index.ts";
+import { addCutCell, type CellCover, voidBed, voidStiffness } from "./cut-cells.ts";
 import type { Floor } from "./floor.ts";
+import type { GaussPoints } from "./gauss-points.ts";
 import type { Grid } from "./grid.ts";
 import { flexuralRigidity } from "./relative-stiffness.ts";
 import type { SpanIntegrals } from "./span-integrals.ts";
 
-export const plateOnBed = (floor: Floor, grid: Grid, ix: SpanIntegrals, iy: SpanIntegrals): BandMatrix => {
+export const plateOnBed = (
+  floor: Floor,
+  grid: Grid,
+  ix: SpanIntegrals,
+  iy: SpanIntegrals,
+  covers: readonly CellCover[] | undefined,
+  points: GaussPoints,
+): BandMatrix => {
   const matrix = bandMatrix(grid.unknowns, grid.halfBand);
   const { x, y } = grid;
   for (let s = 0; s < x.spans; s++)
     for (let t = 0; t < y.spans; t++) {
-      const D = flexuralRigidity(floor.E, floor.nu, grid.thickness[s * y.spans + t]!);
-      addCell(matrix, grid, ix, iy, s, t, D, floor.nu, floor.k);
+      const cell = s * y.spans + t;
+      const cover = covers?.[cell];
+      const D = flexuralRigidity(floor.E, floor.nu, grid.thickness[cell]!);
+      if (cover === undefined || cover.kind === "solid") addCell(matrix, grid, ix, iy, s, t, D, floor.nu, floor.k);
+      else addCell(matrix, grid, ix, iy, s, t, voidStiffness * D, floor.nu, voidBed * floor.k);
+      if (cover?.kind === "cut") addCutCell(matrix, floor, grid, points, cell, cover.piece, 1 - voidStiffness);
     }
   return matrix;
 };

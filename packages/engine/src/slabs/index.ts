@@ -18,6 +18,20 @@ export { interiorExact, type PlateResponse } from "./exact-interior.ts";
 export { type BeamLoad, type BeamSolution, finiteBeam } from "./finite-beam.ts";
 export { hetenyiA, hetenyiB, hetenyiC, hetenyiD } from "./hetenyi-functions.ts";
 export { type InteriorTheory, interiorDeflection, interiorStress } from "./interior.ts";
+export {
+  type Dowel,
+  dowelAtFace,
+  dowelStiffness,
+  dowelSupport,
+  interlockShare,
+  interlockSpring,
+  interlockWidth,
+  ratioOfSpring,
+  shareOfSpring,
+  shareTerm,
+  springForRatio,
+  springForShare,
+} from "./joint-stiffness.ts";
 export { kelvinDerivatives } from "./kelvin.ts";
 export { lineLoadCapacity, lineLoadStress, stripLambda, thicknessFactor } from "./line-load.ts";
 export { loadTransfer, restateTransfer, sidesOfJoint, type TransferDefinition } from "./load-transfer.ts";
