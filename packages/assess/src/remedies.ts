@@ -39,6 +39,12 @@ export const remediesFor = (job: Job, outcome: Outcome, marginFor: (job: Job) =>
   return plansFor(job, job.lift.rated.value, asked.high).map((plan) => remedyOf(job, plan, marginFor));
 };
 
+/** Outline and depth of the concrete that each remedy pours, by the remedies' ids; empty where none can be sized. */
+export const remedyZones = (job: Job): readonly { readonly id: string; readonly zones: readonly Zone[] }[] => {
+  const { rated, asks } = job.lift;
+  return job.position && rated.known && asks.thickness.known ? plansFor(job, rated.value, asks.thickness.high) : [];
+};
+
 const plansFor = (job: Job, rated: number, asked: number): PadPlan[] => {
   const { left, right } = job.position!;
   const reach = (rated >= HEAVY ? 36 : 30) * IN;
