@@ -1,6 +1,6 @@
 import type { Assessment, MarginCheck, PageLine } from "@floorworthy/assess";
-import type { Term } from "@floorworthy/engine/quantities";
-import { number, table, wrap } from "./text.ts";
+import { number, section, table, wrap } from "./text.ts";
+import { shownTerm, unfold } from "./unfold.ts";
 
 type Fold = "folded" | "unfolded";
 
@@ -30,9 +30,6 @@ export const answerLines = (a: Assessment, fold: Fold): string[] => [
   "",
   ...a.cautions.flatMap((caution) => wrap(caution, "! ")),
 ];
-
-const section = (title: string, lines: readonly string[]): string[] =>
-  lines.length === 0 ? [] : ["", title, ...lines.flatMap((line) => wrap(line, "- "))];
 
 const missing = ({ missing: facts }: Assessment): string[] =>
   section(
@@ -68,8 +65,6 @@ const row = (check: MarginCheck, best?: number): string[] => [
 ];
 
 const ratioText = (ratio: number): string => (Number.isFinite(ratio) ? ratio.toFixed(2) : "no limit");
-
-const shownTerm = ({ value, unit }: Term): string => `${number(value)}${unit ? ` ${unit}` : ""}`;
 
 const information = ({ margin }: Assessment): string[] => {
   const worst = margin.information
@@ -119,15 +114,3 @@ const workings = (a: Assessment): string[] => [
     ...c.bases.flatMap((base) => [`    ${base.side} base`, ...base.terms.flatMap((t) => unfold(t, 3))]),
   ]),
 ];
-
-const unfold = (term: Term, depth: number): string[] => {
-  const pad = "  ".repeat(depth);
-  const formula = [term.formula && `= ${term.formula}`, term.worked && `= ${term.worked}`].filter(Boolean).join(" ");
-  const born = [term.clause, term.basis].filter(Boolean).join("; ");
-  return [
-    `${pad}${term.symbol}  ${term.words}: ${shownTerm(term)}`,
-    ...(formula ? [`${pad}    ${formula}`] : []),
-    ...(born ? [`${pad}    [${born}]`] : []),
-    ...(term.from ?? []).flatMap((t) => unfold(t, depth + 1)),
-  ];
-};

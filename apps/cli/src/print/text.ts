@@ -49,3 +49,7 @@ const cellLines = (text: string, width: number): string[] => {
   }
   return [...lines, line];
 };
+
+/** A heading and its lines; nothing where there are none. */
+export const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : ["", title, ...lines.flatMap((line) => wrap(line, "- "))];

@@ -10,7 +10,7 @@ import { basesPart } from "./bases.ts";
 import { floorOutline, planExtents } from "./extents.ts";
 import { fitted } from "./fit.ts";
 import { cracksPart, jointsPart, pipesPart } from "./lines.ts";
-import { together } from "./part.ts";
+import { nothing, type Part, together } from "./part.ts";
 import { readingsPart } from "./readings.ts";
 import type { Scale } from "./scales.ts";
 import { wallsPart } from "./walls.ts";
@@ -53,9 +53,15 @@ const bands = (outline: Polygon): Point => {
 
 /**
  * The bay from above, to the largest standard scale that fits the given part of the paper, with its dimensions and labels.
- * Undefined when neither the floor nor the lift has a place yet.
+ * Undefined when neither the floor nor the lift has a place yet. `more`: what a sheet of its own adds, with its labels.
  */
-export const planGround = (job: Job, assessment: Assessment, zone: Rect, wantedScale?: Scale): Ground | undefined => {
+export const planGround = (
+  job: Job,
+  assessment: Assessment,
+  zone: Rect,
+  wantedScale?: Scale,
+  more: Part = nothing,
+): Ground | undefined => {
   const floor = floorOutline(job, assessment);
   if (!floor) return undefined;
   const { outline } = floor;
@@ -71,6 +77,7 @@ export const planGround = (job: Job, assessment: Assessment, zone: Rect, wantedS
     wallsPart(job.bay, outline, job.units),
     basesPart(layout.bases, job, scale.ratio),
     readingsPart(job, layout.bases),
+    more,
   ]);
   const pen = floor.known === "known" ? "edge" : "planned";
   const slab = { kind: "polygon", tag: "slab", points: outline, pen, hatch: "none" } as const;
