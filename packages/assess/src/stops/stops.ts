@@ -1,5 +1,6 @@
 import type { Choice, Job } from "@floorworthy/job";
 import type { Stop } from "../assessment.ts";
+import { outOfService } from "../upkeep/out-of-service.ts";
 
 const is = <T extends string>(choice: Choice<T>, ...words: T[]): boolean =>
   choice.known && words.includes(choice.value);
@@ -15,6 +16,7 @@ const stop = (id: string, outcome: Stop["outcome"], reason: string, next: string
 
 /** In the order in which a hit wins. Common practice of the trade; each names who must look instead. */
 const rules: readonly Rule[] = [
+  outOfService,
   ({ floor }) =>
     is(floor.postTension, "stamped", "suspected")
       ? stop(

@@ -1,0 +1,2 @@
+export type { CrackVerdict } from "./crack-growth.ts";
+export { type CrackAnswer, type CrackWatch, watchCracks } from "./watch-cracks.ts";
