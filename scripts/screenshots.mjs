@@ -15,7 +15,13 @@ const { values } = parseArgs({
 /** Starts the server and waits for the line with its address. */
 const startServer = () =>
   new Promise((resolve, reject) => {
-    const server = spawn(process.execPath, ["scripts/start.mjs"], { env: { ...process.env, PORT: "4391" } });
+    const server = spawn(process.execPath, ["scripts/start.mjs"], {
+      env: {
+        ...process.env,
+        PORT: "4391",
+        FLOORWORTHY_STORE: `${tmpdir()}/floorworthy-screens-${process.pid}/jobs.sqlite`,
+      },
+    });
     server.stdout.on("data", (words) => {
       const address = /http:\/\/127\.0\.0\.1:\d+/.exec(String(words))?.[0];
       if (address) resolve({ server, address });

@@ -26,4 +26,5 @@ if (!built || readFileSync(stampFile, "utf8") !== stamp) {
   if (status !== 0) process.exit(status ?? 1);
   writeFileSync(stampFile, stamp);
 }
+process.env.FLOORWORTHY_DEMO ??= "fill";
 await import("../dist/server.mjs");

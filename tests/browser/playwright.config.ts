@@ -1,3 +1,6 @@
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "@playwright/test";
 import { findChromium } from "../../scripts/ready.mjs";
@@ -21,7 +24,11 @@ export default defineConfig({
   webServer: {
     command: "node scripts/start.mjs",
     cwd: root,
-    env: { PORT: port, FLOORWORTHY_JOBS: fileURLToPath(new URL("jobs", import.meta.url)) },
+    env: {
+      PORT: port,
+      FLOORWORTHY_STORE: join(mkdtempSync(join(tmpdir(), "floorworthy-browser-")), "jobs.sqlite"),
+      FLOORWORTHY_JOBS: fileURLToPath(new URL("jobs", import.meta.url)),
+    },
     url: `http://127.0.0.1:${port}/api/health`,
     timeout: 180_000,
     reuseExistingServer: false,
