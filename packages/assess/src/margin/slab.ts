@@ -81,7 +81,7 @@ export const solvedPanels = (job: Job, inputs: MarginInputs, cases: readonly Bas
 };
 
 /** Cases that press, pull or tip most: the slab is solved for these. */
-const governing = (cases: readonly BaseCase[]): string[] => [
+export const governing = (cases: readonly BaseCase[]): string[] => [
   ...new Set(
     [most(cases, pushOf), most(cases, pullOf), most(cases, (c) => Math.abs(c.reaction.Mx))].flatMap((c) =>
       c ? [c.caseId] : [],
@@ -138,7 +138,7 @@ const jointsAcross = (job: Job, rect: Rect): Joint[] => {
   return joints.filter((j, i) => joints.findIndex((o) => o.axis === j.axis && Math.abs(o.at - j.at) < margin) === i);
 };
 
-const loadsOf = (cases: readonly BaseCase[], id: string): FloorCase => ({
+export const loadsOf = (cases: readonly BaseCase[], id: string): FloorCase => ({
   name: id,
   loads: cases.filter((c) => c.caseId === id).flatMap(loadsOfBase),
 });
