@@ -108,7 +108,7 @@ const boundary = (job: Job): Constraint[] => {
   return baySides(job.bay).flatMap((side, i): Constraint[] => {
     const { a, b, what, name } = side;
     if (what === "open") return [];
-    const id = `${what}-${i + 1}`;
+    const id = `${what}-side-${i + 1}`;
     const shape = { a, b };
     if (what === "door") return [{ id, name, shape, clear: { vehicle: practice.bumper }, standing: "practice" }];
     return [

@@ -1,5 +1,14 @@
 export { anchoring, liftsStop } from "./anchoring.ts";
 export { jobAt } from "./job-at.ts";
+export { layoutAt } from "./layout-at.ts";
+export {
+  type MapOptions,
+  type MapPoint,
+  type MapProgress,
+  type MarginMap,
+  marginMap,
+  marginMapSteps,
+} from "./margin-map.ts";
 export { areaWords, type PlaceOptions, placeLift } from "./place-lift.ts";
 export type {
   Blocker,

@@ -100,7 +100,7 @@ const placed = (job: Job, position: Position, { stands = standsFor(job), also = 
   const tooLarge = fits.filter(({ result, weight }) => result === "does-not-fit" && weight === "decides");
   const said = ways.map((way): Way => wayOf(job, way, pose, constraints));
   const first = ways[0]!;
-  const blockers = blockersOf(job, constraints, blockedBy(first.placement, pose.middle));
+  const blockers = blockersOf(job, constraints, blockedBy(first.placement, pose.middle), pose.middle);
   const asWanted = job.position !== undefined;
   const chosen = ways.find(
     ({ placement }) => placement.regions.length > 0 || blockedBy(placement, pose.middle).length === 0,
@@ -167,13 +167,13 @@ const wayOf = (
   constraints: readonly Constraint[],
 ): Way => {
   const regions = placement.regions.flatMap((region): PlaceRegion[] => {
-    const roomiest = deepestPlace(region);
+    const roomiest = deepestPlace(region, 1, pose.middle);
     if (!roomiest) return [];
     const area = polygonArea(region.outline) - region.holes.reduce((sum, hole) => sum + polygonArea(hole), 0);
     return [{ ...region, area, roomiest, away: distance(nearestPlace(pose.middle, region), pose.middle) }];
   });
   const closed = closedWindows(pose.middle, placement).map(({ at, distance: away, blocks }): ClosedWay => {
-    const blockers = blockersOf(job, constraints, blocks);
+    const blockers = blockersOf(job, constraints, blocks, at);
     const words = moveWords(at.x - pose.middle.x, at.y - pose.middle.y, job.units);
     return { at, away, blockers, sentence: `Moved ${words}: ${blockers.map(({ sentence }) => sentence).join(" ")}` };
   });

@@ -33,6 +33,8 @@ export interface Blocker {
   /** asked and there, mm; negative: over it, by the least move apart */
   readonly asked: number;
   readonly there: number;
+  /** where it is: its point nearest to the lift's middle; of the room itself, none */
+  readonly at: Point | undefined;
   readonly sentence: string;
 }
 

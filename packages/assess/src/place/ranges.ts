@@ -24,8 +24,8 @@ export const rangesOf = (
     if (!window) return [];
     const start = at[axis] - wanted[axis];
     const [from, to] = [start + window.from, start + window.to];
-    const heldBackBy = blockersOf(job, constraints, window.heldBackBy);
-    const heldOnBy = blockersOf(job, constraints, window.heldOnBy);
+    const heldBackBy = blockersOf(job, constraints, window.heldBackBy, at);
+    const heldOnBy = blockersOf(job, constraints, window.heldOnBy, at);
     const say = (mm: number): string =>
       Math.abs(mm) < 0.5
         ? "where it was wanted"
