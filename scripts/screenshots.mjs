@@ -2,6 +2,7 @@
 //   node scripts/screenshots.mjs [--url http://127.0.0.1:4370] [--out docs/screens] [--job ID]
 import { spawn } from "node:child_process";
 import { mkdirSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { chromium } from "@playwright/test";

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { readJob } from "@floorworthy/job";
-import { addToList, liftFileOf, putLift, withOwnLift } from "@floorworthy/job/editing";
+import { addToList, liftFileOf, putLift, setPlain, withOwnLift } from "@floorworthy/job/editing";
+import { writtenTree } from "@floorworthy/job/listing";
 import { describe, expect, test } from "vitest";
 
 const base =
@@ -58,4 +59,26 @@ describe("the lift of a job", () => {
   test.each(["", "a: [", "lift: 3\n", "- 1\n"])("a sheet %j gives no lift", (sheet) =>
     expect(putLift(job, sheet)).toBeUndefined(),
   );
+});
+
+describe("putting plain data at a path", () => {
+  test("a place on one line, groups made on the way, comments kept", () => {
+    const text = setPlain("# kept\ntitle: A\n", "columns.left", ["32 in", "20 ft"]);
+    expect(text).toBe("# kept\ntitle: A\ncolumns:\n  left: [ 32 in, 20 ft ]\n");
+    expect(setPlain(text, "columns.left", ["33 in", "20 ft"])).toContain("33 in");
+  });
+  test("undefined takes an entry out of its list", () =>
+    expect(setPlain("a:\n  - b\n  - c\n", "a[0]", undefined)).toBe("a:\n  - c\n"));
+  test.each([
+    ["a[0].b", "a: 3\n"],
+    ["x[2]", "a: 3\n"],
+    ["a", "a: [\n"],
+  ])("no room at %s: the text stays", (path, text) => expect(setPlain(text, path, "1")).toBe(text));
+  test("the tree is as written", () =>
+    expect(writtenTree("a: 0x1F\nb: { value: 4 1/2 in }\nc: [true, 'x']\nd:\n")).toEqual({
+      a: "0x1F",
+      b: { value: "4 1/2 in" },
+      c: ["true", "x"],
+      d: undefined,
+    }));
 });

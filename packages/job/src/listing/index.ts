@@ -1,1 +1,2 @@
 export { type Written, writtenFacts } from "./written-facts.ts";
+export { type WrittenTree, writtenTree } from "./written-tree.ts";
