@@ -65,11 +65,7 @@ export const adviseHit = (job: Job, hit: Hit): HitAdvice => {
     ? {
         ...common,
         verdict: "accept-if",
-        sentence:
-          `${hit.hole} may go on one of ${open.length === 1 ? "one way" : `${open.length} ways`}, and no other.`.replace(
-            "one of one way",
-            "one way",
-          ),
+        sentence: `${hit.hole} may go on in ${open.length === 1 ? "one way" : `one of ${open.length} ways`}, and in no other.`,
         reasons: [cleared, ...open.map((way) => `${way.title}: ${way.why}`)],
         ways,
       }

@@ -1,0 +1,56 @@
+import { assess } from "@floorworthy/assess";
+import { recordNames, recordSheets } from "@floorworthy/papers/records";
+import type { Command } from "commander";
+import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
+import { paperOf } from "../paper-option.ts";
+import { printedOn, writeSheet } from "../write-sheet.ts";
+
+interface RecordOptions {
+  readonly out: string;
+  readonly paper: string;
+  readonly date?: string;
+  readonly name?: string;
+  readonly all?: boolean;
+}
+
+export const recordCommand = (program: Command): void => {
+  jobCommand(
+    program,
+    "record",
+    "what was done and found, on one page each: installation, anchors, owner's card, inspection, tag",
+  )
+    .requiredOption("--out <dir>", "folder to write to")
+    .option("--name <record>", `one of: ${recordNames.join(", ")}`)
+    .option("--all", "every record this job may have")
+    .option("--paper <size>", "letter or a4", "letter")
+    .option("--date <date>", "date to print on it, YYYY-MM-DD (today unless given)")
+    .action(
+      withJob(async (job, { out, paper: wanted, date, name, all }: RecordOptions, path): Promise<ExitCode> => {
+        const paper = paperOf(wanted);
+        if (!paper) return 2;
+        const chosen = all ? recordSheets : recordSheets.filter((sheet) => sheet.name === name);
+        if (chosen.length === 0) {
+          console.error(
+            `${name === undefined ? "Neither --name nor --all is given" : `--name ${name}: there is no such record`}. Write --all, or --name with one of ${recordNames.join(", ")}.`,
+          );
+          return 2;
+        }
+        const printed = printedOn(date);
+        const assessment = assess(job);
+        const results = [];
+        for (const { name: called, title, draw } of chosen) {
+          const pages = draw(job, assessment, { date: printed, paper });
+          results.push(
+            await writeSheet(pages, {
+              out,
+              jobFile: path,
+              name: called,
+              title: `${title}: ${job.title}`,
+              date: printed,
+            }),
+          );
+        }
+        return results.includes("written") ? 0 : 3;
+      }),
+    );
+};

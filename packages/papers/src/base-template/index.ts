@@ -1,0 +1,2 @@
+export { templateDrawing } from "./template-drawing.ts";
+export { templatePages } from "./template-pages.ts";

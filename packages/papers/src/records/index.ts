@@ -1,0 +1,1 @@
+export { recordNames, recordSheets } from "./record-sheets.ts";

@@ -1,0 +1,89 @@
+import type { Assessment } from "@floorworthy/assess";
+import type { Unable } from "@floorworthy/engine/quantities";
+import type { Job } from "@floorworthy/job";
+import type { Drawing } from "../drawing/drawing.ts";
+import type { SheetOptions } from "../sheets/sheet.ts";
+import { mayRecord, tooMuch } from "./may-record.ts";
+import { facts, page, type Section, stacked } from "./upright.ts";
+import { chosen, torqueOf, weightOf } from "./words.ts";
+
+const name = "installation record";
+
+export const installationRecord = (
+  job: Job,
+  assessment: Assessment,
+  options: SheetOptions,
+): readonly Drawing[] | Unable =>
+  mayRecord(name, job, assessment) ??
+  page(
+    job,
+    options,
+    {
+      title: "Installation record",
+      lies: "upright",
+      cells: [
+        { caption: "Installed by: name, date", words: [] },
+        { caption: "Received by the owner: name, date", words: [] },
+      ],
+    },
+    (box) => stacked(sections(job, assessment), box, "note-record", 2.2),
+  ) ??
+  tooMuch(name);
+
+const sections = (job: Job, assessment: Assessment): readonly Section[] => {
+  const { lift, installation, floor } = job;
+  return [
+    facts("Who and where", [
+      ["Owner", job.customer],
+      ["Place", job.place],
+      ["Day of installation", installation?.date],
+      ["Installer", installation?.installer],
+      ["Training or licence", installation?.qualification],
+    ]),
+    facts("The lift", [
+      ["Model, as on its data plate", lift.name],
+      ["Serial number", installation?.serial],
+      ["Rated load", weightOf(lift.rated, job)],
+      ["Certification label number", installation?.label],
+      ["Edition of the manual used", lift.edition],
+    ]),
+    facts("The floor it stands on", [
+      ...assessment.page.lines
+        .filter((line) => ["thickness", "strength", "days"].includes(line.id) && line.result !== "not-asked")
+        .map((line): [string, string] => [line.title, `found ${line.found}; maker asks ${line.asked}`]),
+      [
+        "Tendons, tubes, conduits",
+        floor.postTension.known && floor.heat.known && floor.utilities.known
+          ? `tendons ${plain(floor.postTension.value)}; heating ${plain(floor.heat.value)}; lines ${plain(floor.utilities.value)}`
+          : undefined,
+      ],
+      ["Departures from the manual, who agreed", undefined],
+    ]),
+    facts("Anchors and columns", [
+      ["Anchor product and lot", installation?.lot],
+      [
+        "Torque, wrench and its check",
+        [torqueOf(lift.anchors.torque, job), installation?.wrench].filter(Boolean).join("; ") || undefined,
+      ],
+      ["Overhead beam", chosen(installation?.beam, { fitted: "fitted and bolted", "not-fitted": "not fitted" })],
+      ["Plumb, both columns both ways", chosen(installation?.plumb, { plumb: "plumb", "not-plumb": "not plumb" })],
+      ["Shims and grout", undefined],
+    ]),
+    facts("Before it was handed over", [
+      [
+        "Trial run",
+        chosen(installation?.trial, {
+          empty: "run up and down empty",
+          "empty-and-loaded": "run empty, then loaded",
+          "not-done": "not done yet",
+        }),
+      ],
+      ["Locks, restraints, labels looked at", undefined],
+      ["Owner shown and told", chosen(installation?.instructed, { yes: "yes", no: "not yet" })],
+      ["Handed over", "[  ] manual   [  ] anchor's sheet   [  ] anchor log   [  ] owner's card   [  ] photographs"],
+      ["First look at the nuts due on", undefined],
+    ]),
+  ];
+};
+
+const plain = (word: string): string => word.replaceAll("-", " ");
