@@ -2,8 +2,9 @@ import type { Point } from "@floorworthy/engine/geometry";
 import type { Job } from "@floorworthy/job";
 import type { Assessment, MarginAnswer, PageAnswer } from "./assessment.ts";
 import { cautionsFor } from "./cautions.ts";
-import { factsOf } from "./facts/facts.ts";
+import { type Facts, factsOf } from "./facts/facts.ts";
 import { shown } from "./facts/print.ts";
+import { surveyOf } from "./facts/survey.ts";
 import { layoutOf } from "./layout.ts";
 import { type Detail, marginOf, noMargin } from "./margin/margin.ts";
 import { missingFacts } from "./missing.ts";
@@ -16,7 +17,7 @@ import { stopsOf } from "./stops/stops.ts";
 /** Job in, rulings out. Pure: the same job gives the same answer, to the bit. */
 export const assess = (job: Job): Assessment => {
   const first = judge(job, "whole");
-  const missing = missingFacts(job, first.stops, (changed) => judge(changed, "word"));
+  const { facts: missing, settling } = missingFacts(job, first.stops, quickJudge(job, first));
   const ruling = withPlace(job, heldBack(first.ruling, missing));
   return {
     format: 1,
@@ -25,7 +26,9 @@ export const assess = (job: Job): Assessment => {
     stops: first.stops,
     page: first.page,
     margin: first.margin,
+    survey: surveyOf(job),
     missing,
+    settling,
     remedies:
       first.stops.length > 0
         ? []
@@ -39,15 +42,40 @@ interface Judged extends Pick<Assessment, "outcome" | "stops" | "page" | "margin
   readonly ruling: Ruling;
 }
 
-const judge = (job: Job, detail: Detail): Judged => {
+const judge = (job: Job, detail: Detail, marginFor = marginOf): Judged => {
   const facts = factsOf(job);
   const stops = stopsOf(job);
   const page = stops.length > 0 ? notJudged(job, facts) : pageOf(job, facts);
   const margin =
-    stops.length > 0 || (detail === "word" && page.verdict === "fails") ? notComputed : marginOf(job, facts, detail);
+    stops.length > 0 || (detail === "word" && page.verdict === "fails") ? notComputed : marginFor(job, facts, detail);
   const ruling = rule(job, facts, stops, page, margin);
   return { outcome: ruling.outcome, ruling, stops, page, margin };
 };
+
+/** Judges answers to open questions; a margin whose inputs an answer leaves alone is not computed again. */
+const quickJudge = (job: Job, first: Judged): ((changed: Job) => Judged) => {
+  const known = new Map<string, MarginAnswer>();
+  if (first.margin !== notComputed) known.set(marginKey(job, factsOf(job)), first.margin);
+  const marginFor: typeof marginOf = (changed, facts, detail) => {
+    const key = marginKey(changed, facts);
+    const margin = known.get(key) ?? marginOf(changed, facts, detail);
+    known.set(key, margin);
+    return margin;
+  };
+  return (changed) => judge(changed, "word", marginFor);
+};
+
+/** Of what questions can change, all that the margin reads. */
+const marginKey = ({ lift, bay, floor }: Job, facts: Facts): string =>
+  JSON.stringify([
+    facts.thickness.map(({ thickness, best }) => [thickness, best]),
+    facts.strength.map(({ worst, best }) => [worst, best]),
+    lift.top,
+    bay.outline,
+    floor.joints,
+    floor.cracks,
+    floor.zones,
+  ]);
 
 const notComputed: MarginAnswer = noMargin("Not computed: a figure would be false comfort here.");
 
@@ -86,11 +114,15 @@ const placeWords = (job: Job, { sentence, to }: Extract<Shift, { found: "place" 
   return `${sentence} Left column ${at(to.left)}, right column ${at(to.right)}. More is better where the bay allows it.`;
 };
 
+/** Strength is a line of the page; pipes are located on the day of drilling, which is a condition. */
+const answeredLater = new Set(["strength", "utilities"]);
+
 /** Nothing is accepted while an open question could still turn it into a refusal. */
 const heldBack = (ruling: Ruling, missing: Assessment["missing"]): Ruling => {
   if (ruling.outcome !== "accept" && ruling.outcome !== "accept-if") return ruling;
   const grave = missing.filter(
-    (fact) => fact.worst === "refuse" || (fact.worst === "hold" && fact.best !== "hold" && fact.id !== "strength"),
+    (fact) =>
+      !answeredLater.has(fact.id) && (fact.worst === "refuse" || (fact.worst === "hold" && fact.best !== "hold")),
   );
   const first = grave[0];
   if (!first) return ruling;

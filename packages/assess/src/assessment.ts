@@ -1,5 +1,6 @@
 import type { Point, Polygon } from "@floorworthy/engine/geometry";
 import type { Check, Term, Unable } from "@floorworthy/engine/quantities";
+import type { Survey } from "./facts/survey-answer.ts";
 
 /** What to do. Words of the trade; the page decides, the margin advises, a stop overrides both. */
 export type Outcome =
@@ -28,7 +29,11 @@ export interface Assessment {
   readonly stops: readonly Stop[];
   readonly page: PageAnswer;
   readonly margin: MarginAnswer;
+  /** what the readings, cores, cracks and distances come to, beside the page's lines */
+  readonly survey?: Survey;
   readonly missing: readonly MissingFact[];
+  /** the cheapest set of open questions whose answers settle the outcome; undefined where none is open */
+  readonly settling?: Settling | undefined;
   readonly remedies: readonly Remedy[];
   readonly layout: Layout;
   readonly cautions: readonly string[];
@@ -111,6 +116,20 @@ export interface MissingFact {
   readonly worst: Outcome;
   readonly best: Outcome;
   readonly flips: "flips" | "keeps";
+  /** US, 2020s, common practice, no source: nothing, up to about $150, a laboratory or a scan, an engineer */
+  readonly costClass: "free" | "small" | "test" | "engineer";
+  /** what finding out does to the floor */
+  readonly risk: "none" | "small-hole" | "core-hole";
+}
+
+/** Open questions that, answered together, leave nothing that could still turn the outcome. */
+export interface Settling {
+  /** ids of missing facts, cheapest first; empty where no answer can turn the outcome */
+  readonly facts: readonly string[];
+  /** the outcome with these facts at their worst and at their best */
+  readonly outcomeWorst: Outcome;
+  readonly outcomeBest: Outcome;
+  readonly sentence: string;
 }
 
 export interface Remedy {

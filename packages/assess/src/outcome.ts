@@ -1,6 +1,7 @@
 import type { Job } from "@floorworthy/job";
 import type { MarginAnswer, Outcome, PageAnswer, PageLine, Stop } from "./assessment.ts";
 import { addDays } from "./facts/calendar.ts";
+import { floorConditions } from "./facts/conditions.ts";
 import type { Facts } from "./facts/facts.ts";
 
 /** What to do and why, most important first. */
@@ -52,13 +53,23 @@ const outcomeOfLine: Record<string, Outcome> = {
   crack: "shift",
   wall: "shift",
   ceiling: "lighter-lift",
+  "one-slab": "pour",
+  footing: "refer",
+  "crack-state": "refer",
+  "under-plate": "shift",
+  pipe: "shift",
 };
 
+/** What an engineer has to look at comes before what could be poured or shifted. */
+const gravest = (fails: readonly PageLine[]): PageLine | undefined =>
+  fails.find((line) => outcomeOfLine[line.id] === "refer") ?? fails[0];
+
 const standing = (job: Job, facts: Facts, page: PageAnswer, margin: MarginAnswer): Ruling => {
-  const fails = linesWith(page, "fails");
+  const failing = linesWith(page, "fails");
+  const first = gravest(failing);
+  const fails = first ? [first, ...failing.filter((line) => line !== first)] : [];
   const open = linesWith(page, "not-shown");
   const reasons = [...fails, ...open].map(reasonOf);
-  const first = fails[0];
   if (first) {
     const outcome = outcomeOfLine[first.id] ?? "refuse";
     return {
@@ -147,6 +158,8 @@ const failSentence = (outcome: Outcome, job: Job, facts: Facts, first: PageLine)
       return `Wait: earliest drilling by the maker's count of days ${earliest(job, facts) ?? "when the days have passed"}. ${why}`;
     case "shift":
       return `Shift the lift: ${first.found}, and the maker asks ${first.asked}.`;
+    case "refer":
+      return `This is for a licensed engineer to judge. ${why}`;
     default:
       return `Not this lift here. ${why}`;
   }
@@ -174,10 +187,15 @@ const afterFailure = (outcome: Outcome, job: Job, facts: Facts): string[] => {
     return [
       "Find a place where every anchor keeps its distance and the vehicle still fits; otherwise pour pads across the joint.",
     ];
+  if (outcome === "refer")
+    return [
+      "Send the engineer the survey, the photographs and the maker's page; nothing is drilled or poured before the answer.",
+    ];
   return [];
 };
 
 const always = (job: Job): string[] => [
+  ...floorConditions(job),
   ...(job.lift.top.known && job.lift.top.value === "overhead-tied"
     ? [
         "The overhead beam is fitted and recorded and both columns are plumb: without it the floor carries about twice the moment.",

@@ -3,17 +3,7 @@ import type { Crack, Job } from "@floorworthy/job";
 import { placedBases } from "../layout.ts";
 import { daysBetween } from "./calendar.ts";
 import { shown } from "./print.ts";
-
-/** A crack as it bears on the lift: how it looks, whether it grows, and how near it comes to a base plate. */
-export interface CrackFinding {
-  readonly name: string;
-  /** hairline: no wider than tests of anchors in cracked concrete open it; wide: ask why; unknown: nobody measured */
-  readonly look: "hairline" | "open" | "wide" | "stepped" | "unknown";
-  readonly growth: "grows" | "still" | "not-watched";
-  /** nearest base plate, mm; undefined without a plan of the bases */
-  readonly nearest: { readonly side: string; readonly distance: number } | undefined;
-  readonly words: string;
-}
+import type { CrackFinding } from "./survey-answer.ts";
 
 /** Width in which qualified anchors are tested: 0.3 mm; ACI 355.2, from memory. */
 const HAIRLINE = 0.3;

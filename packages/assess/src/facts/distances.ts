@@ -5,20 +5,7 @@ import type { PlacedBase } from "../assessment.ts";
 import { barriersFor } from "../barriers.ts";
 import { placedBases } from "../layout.ts";
 import { term } from "./print.ts";
-
-export type NearKind = "edge" | "joint" | "crack" | "pipe" | "wall";
-
-/** The nearest line of one kind to one base: from its anchors and from its plate. */
-export interface NearestDistance {
-  readonly side: string;
-  readonly kind: NearKind;
-  /** e.g. "saw cut J2" */
-  readonly to: string;
-  /** undefined without a hole pattern */
-  readonly anchor: { readonly id: string; readonly distance: Term } | undefined;
-  /** 0 where the line runs under the plate; undefined without a plate outline */
-  readonly plate: Term | undefined;
-}
+import type { NearestDistance, NearKind } from "./survey-answer.ts";
 
 /** A named line of the floor. */
 export interface FloorLine extends Segment {

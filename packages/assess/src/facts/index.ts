@@ -1,6 +1,8 @@
-export { type CrackFinding, crackFindings } from "./cracks.ts";
-export { floorDistances, type NearestDistance } from "./distances.ts";
+export { crackFindings } from "./cracks.ts";
+export { floorDistances } from "./distances.ts";
 export { type Facts, factsOf } from "./facts.ts";
 export { strengthStudy } from "./strength.ts";
-export { type Survey, surveyOf } from "./survey.ts";
-export { type ThicknessGroup, type ThicknessStudy, thicknessStudy } from "./thickness-study.ts";
+export type { StrengthFinding } from "./strength-finding.ts";
+export { surveyOf } from "./survey.ts";
+export type { CrackFinding, NearestDistance, Survey, ThicknessGroup, ThicknessStudy } from "./survey-answer.ts";
+export { thicknessStudy } from "./thickness-study.ts";

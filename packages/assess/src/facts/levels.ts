@@ -2,15 +2,7 @@ import { findThicknessStep } from "@floorworthy/engine/statistics";
 import type { Job } from "@floorworthy/job";
 import { shown } from "./print.ts";
 import type { CountedReading } from "./readings.ts";
-
-/** Two levels among readings that a mean would hide, mm. */
-export interface LevelChange {
-  /** "step": a straight line in plan parts the two; "mixed": it is not known where the one ends */
-  readonly kind: "step" | "mixed";
-  readonly low: number;
-  readonly high: number;
-  readonly words: string;
-}
+import type { LevelChange } from "./survey-answer.ts";
 
 /** Least gap between two levels; common practice, no source. */
 const LEAST_GAP = 12.7;

@@ -1,18 +1,11 @@
 import type { Job } from "@floorworthy/job";
-import { type CrackFinding, crackFindings } from "./cracks.ts";
-import { floorDistances, type NearestDistance } from "./distances.ts";
+import { crackFindings } from "./cracks.ts";
+import { floorDistances } from "./distances.ts";
 import { strengthStudy } from "./strength.ts";
-import type { StrengthFinding } from "./strength-finding.ts";
-import { type ThicknessStudy, thicknessStudy } from "./thickness-study.ts";
+import type { Survey } from "./survey-answer.ts";
+import { thicknessStudy } from "./thickness-study.ts";
 
-/** What the survey of the floor comes to, beside the lines of the maker's page. */
-export interface Survey {
-  readonly thickness: ThicknessStudy;
-  readonly strength: readonly (StrengthFinding & { readonly under: string })[];
-  readonly distances: readonly NearestDistance[];
-  readonly cracks: readonly CrackFinding[];
-}
-
+/** The survey of a floor, read: thickness as statistics, strength as evidence, distances by name, cracks by what they say. */
 export const surveyOf = (job: Job): Survey => ({
   thickness: thicknessStudy(job),
   strength: strengthStudy(job),

@@ -1,4 +1,4 @@
-import { isUnable, type Term, type Unable, unable } from "@floorworthy/engine/quantities";
+import { isUnable, type Term, unable } from "@floorworthy/engine/quantities";
 import {
   boundFactor,
   boundFromLowerLimits,
@@ -14,34 +14,11 @@ import {
 } from "@floorworthy/engine/statistics";
 import type { Job, Quantity } from "@floorworthy/job";
 import { placedBases } from "../layout.ts";
-import { type LevelChange, levelsAmong } from "./levels.ts";
+import { levelsAmong } from "./levels.ts";
 import { shown, term } from "./print.ts";
 import { type CountedReading, middleReadings, readingsAt } from "./readings.ts";
+import type { LevelChange, ThicknessGroup, ThicknessStudy } from "./survey-answer.ts";
 import { toleranceTerms } from "./thickness-order.ts";
-
-/** One set of readings taken together: those at one base, or all that count for the slab. */
-export interface ThicknessGroup {
-  readonly name: string;
-  readonly count: number;
-  /** of these, readings that say only "at least" or "at most" */
-  readonly open: number;
-  /** mean, spread and lower bound; empty where they must not be formed */
-  readonly terms: readonly Term[];
-  readonly bound: Term | undefined;
-  readonly unable: Unable | undefined;
-  /** whether the bound reaches the maker's thickness, or how many more holes would do it, in one sentence */
-  readonly more: string | undefined;
-  /** two levels that must not be averaged */
-  readonly levels: LevelChange | undefined;
-}
-
-/** The readings as statistics, beside the lowest reading that decides. */
-export interface ThicknessStudy {
-  readonly groups: readonly ThicknessGroup[];
-  readonly refused: readonly string[];
-  /** the builder's tolerance against the thickness named for the slab; says nothing on the maker's minimum */
-  readonly order: readonly Term[];
-}
 
 /** As for an ordinary structure in ACI 214.4R: nine tenths of the concrete, said with a confidence of three quarters. */
 const CLAIM: Claim = { content: 0.9, confidence: 0.75 };
