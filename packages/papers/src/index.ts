@@ -1,3 +1,4 @@
+export * from "./charts/index.ts";
 export * from "./drawing/index.ts";
 export * from "./plan/index.ts";
 export * from "./print/index.ts";

@@ -38,7 +38,7 @@ export const upkeepOf = (job: Job, today: string): Upkeep => {
   const [anchors, cracks] = [watchAnchors(job), watchCracks(job)];
   const grave = graveReasons(job, anchors, cracks);
   const next = grave.length > 0 ? beforeLifting(today) : nextRound(job, today, anchors, cracks);
-  const soft = softReasons(anchors, cracks, next);
+  const soft = softReasons(anchors, cracks, grave.length > 0 ? undefined : next);
   const answer: UpkeepAnswer =
     grave.length > 0
       ? "out-of-service"

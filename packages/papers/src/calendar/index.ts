@@ -1,1 +1,2 @@
 export { type CalendarEvent, type CalendarOptions, calendar } from "./calendar.ts";
+export { roundsCalendar } from "./rounds-calendar.ts";

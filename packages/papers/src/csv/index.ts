@@ -1,1 +1,2 @@
 export { type CsvCell, csv } from "./csv.ts";
+export { historyCsv } from "./history.ts";

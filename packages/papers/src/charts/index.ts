@@ -1,0 +1,1 @@
+export { torqueTrendSheet } from "./torque-trend.ts";

@@ -1,0 +1,220 @@
+import type { Assessment } from "@floorworthy/assess";
+import {
+  type AnchorHistory,
+  degrees,
+  nextLimits,
+  printMovement,
+  printTorque,
+  type Upkeep,
+  upkeepOf,
+} from "@floorworthy/assess/upkeep";
+import type { Rect } from "@floorworthy/engine/geometry";
+import { type Unable, unable } from "@floorworthy/engine/quantities";
+import type { Job } from "@floorworthy/job";
+import type { Drawing } from "../drawing/drawing.ts";
+import { bodyOf, framed } from "./frame.ts";
+import { note } from "./note.ts";
+import { setNotes } from "./set-notes.ts";
+import type { Sheet, SheetOptions } from "./sheet.ts";
+import { type Column, setTable } from "./table.ts";
+import { anchorMap } from "./torque-card-map.ts";
+import { crosswise } from "./torque-card-order.ts";
+
+const place = "torque card";
+
+/**
+ * One page for a round of the nuts: the order, what was found last, and fields for what is found today. Refused under a
+ * stop, where nothing is re-torqued and nothing lifted, and where no anchor has a name.
+ */
+const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOptions): readonly Drawing[] | Unable => {
+  const { stops, layout } = assessment;
+  if (stops.length > 0)
+    return unable(
+      place,
+      `No card for a round while a stop stands. ${stops.map(({ reason, next }) => `${reason} ${next}`).join(" ")}`,
+    );
+  const upkeep = upkeepOf(job, date);
+  const order = orderOf(assessment, upkeep);
+  if (order.length === 0)
+    return unable(place, "The holes of the base plate have no names yet: nobody could tell the nuts apart.");
+  const box = bodyOf({ paper, lies: "upright" });
+  const mapped = layout.bases.length > 0 && layout.bases.some(({ anchors }) => anchors.length > 0);
+  const top = mapped ? box.y0 + 50 : box.y0 + 1.5;
+  const table = tableOf(job, upkeep, order, date, { x0: box.x0 + 2, x1: box.x1 - 2, y0: top, y1: box.y1 });
+  const rest = columnsBelow({ ...box, y0: table.bottom + 2.5 });
+  const notes = setNotes(notesOf(job, upkeep), rest);
+  if (!notes) return unable(place, "There are too many anchors for one readable page.");
+  return [
+    framed(
+      {
+        paper,
+        lies: "upright",
+        title: "Card for a round of the nuts",
+        sentence: upkeep.answer === "no-readings" ? "First round: nothing has been read yet." : upkeep.sentence,
+        aside: "Fill in by hand, then write it into the job.",
+        description: `Anchors in order: ${order.join(", ")}. ${upkeep.sentence}`,
+        cells: [
+          { share: 60, cells: [{ caption: "Job", words: [job.title, ...(job.place ? [job.place] : [])] }] },
+          {
+            share: 42,
+            cells: [
+              { caption: "Round on (date)", words: [] },
+              { caption: "By", words: [] },
+            ],
+          },
+          {
+            share: 42,
+            cells: [
+              { caption: "Torque wrench, checked on", words: [] },
+              { caption: "Temperature", words: [] },
+            ],
+          },
+          {
+            share: 46,
+            cells: [
+              { caption: "Planned for", words: [upkeep.next?.date ?? "not known"] },
+              { caption: "Printed", words: [date] },
+            ],
+          },
+        ],
+      },
+      [...(mapped ? anchorMap(layout.bases, order, { ...box, y1: top - 1.5 }) : []), ...table.items, ...notes.items],
+    ),
+  ];
+};
+
+/** Base by base, crosswise; anchors without a place on the plan follow in the order of their names. */
+const orderOf = ({ layout }: Assessment, { anchors }: Upkeep): readonly string[] => {
+  const placed = layout.bases.flatMap(crosswise);
+  return [...placed, ...anchors.map(({ anchor }) => anchor).filter((name) => !placed.includes(name))];
+};
+
+const columns: readonly Column[] = [
+  { heading: "No.", share: 7, align: "middle" },
+  { heading: "Anchor", share: 11 },
+  { heading: "Set to", share: 15, align: "end" },
+  { heading: "Last found", share: 15, align: "end" },
+  { heading: "Last turned", share: 13, align: "end" },
+  { heading: "Take-up so far", share: 15, align: "end" },
+  { heading: "Rings above", share: 13, align: "end" },
+  { heading: "FOUND", share: 20 },
+  { heading: "TURNED, deg", share: 20 },
+  { heading: "STUD above plate", share: 21 },
+  { heading: "Spins", share: 10, align: "middle" },
+  { heading: "Hollow", share: 11, align: "middle" },
+];
+
+const BOX = "□";
+
+const tableOf = (job: Job, upkeep: Upkeep, order: readonly string[], date: string, box: Rect) => {
+  const limits = nextLimits(job, date);
+  const rowHeight = order.length <= 12 ? 7.2 : order.length <= 20 ? 5.6 : 4.6;
+  return setTable(
+    {
+      tag: "note-table",
+      columns,
+      size: 2.1,
+      rowHeight,
+      rows: order.map((name, i) =>
+        rowOf(
+          job,
+          upkeep.anchors.find(({ anchor }) => anchor === name),
+          name,
+          i,
+          limits.get(name),
+        ),
+      ),
+    },
+    box,
+  );
+};
+
+const rowOf = (
+  job: Job,
+  history: AnchorHistory | undefined,
+  name: string,
+  i: number,
+  limit: number | undefined,
+): string[] => {
+  const found = history?.rounds.findLast((round) => round.found !== undefined)?.found;
+  const turned = history?.rounds.findLast((round) => round.turned !== undefined)?.turned;
+  const setTo = history?.setTo ?? (job.lift.anchors.torque.known ? job.lift.anchors.torque.value : undefined);
+  const torque = (value: number | undefined) => (value === undefined ? "—" : printTorque(value, job.units));
+  return [
+    String(i + 1),
+    name,
+    torque(setTo),
+    torque(found),
+    turned === undefined ? "—" : `${degrees(turned)} deg`,
+    history?.takeUp === undefined ? "—" : printMovement(history.takeUp, job.units),
+    limit === undefined ? "—" : `${degrees(limit)} deg`,
+    "",
+    "",
+    "",
+    BOX,
+    BOX,
+  ];
+};
+
+const columnsBelow = (box: Rect): readonly Rect[] => {
+  const middle = (box.x0 + box.x1) / 2;
+  return [
+    { x0: box.x0 + 2.5, x1: middle - 2, y0: box.y0, y1: box.y1 - 1.5 },
+    { x0: middle + 2, x1: box.x1 - 2.5, y0: box.y0, y1: box.y1 - 1.5 },
+  ];
+};
+
+const notesOf = (job: Job, { anchors, next, steps, answer }: Upkeep) => {
+  const limit = anchors[0]?.limit;
+  return [
+    note(
+      "Before",
+      [
+        "Vehicle off, arms down, lift switched off and locked.",
+        "Torque wrench checked within the year; never an impact wrench.",
+        "Floor swept around both bases, so that a new crack is seen.",
+      ],
+      "box",
+    ),
+    note("Each nut, in the order above", [
+      "Pull slowly. Write the torque at which the nut begins to turn: FOUND.",
+      "Go on to the torque it is set to. Write how far it turned on the way: TURNED.",
+      "Measure the stud above the plate with the same rule at the same place: STUD.",
+      "Tap the concrete around it: a dull, hollow sound gets a cross.",
+    ]),
+    note(
+      "Look, both bases",
+      [
+        "No new crack, no old one longer or wider.",
+        "No gap under the plate, no shim loose, no rust water.",
+        "Column plumb, head not leaning.",
+      ],
+      "box",
+    ),
+    note("Stop, lower, lock out and tag", [
+      "A nut that spins, a stud that is broken, a nut or anchor that is not there.",
+      `A nut or stud that has come up more than ${limit === undefined ? "the limit" : printMovement(limit, job.units)} in all.`,
+      "A nut that turns at every round as much as at the last or more.",
+      "Concrete that sounds hollow, or a crack that grows at an anchor.",
+    ]),
+    note("What torque says", [
+      "Torque tells how hard the nut was to turn, not how much the concrete holds. 40 to 50 lb-ft found where 100 to 120 were set some 18 months before is common: bring it back and look.",
+    ]),
+    ...(answer === "retorque-and-look" ? [note("This time", steps.slice(0, 2))] : []),
+    ...(next
+      ? [
+          note(
+            "Why now",
+            next.reasons.slice(0, 3).map(({ date, words }) => `${date}: ${words}.`),
+          ),
+        ]
+      : []),
+  ];
+};
+
+export const torqueCardSheet: Sheet = {
+  name: "torque-card",
+  title: "Card for a round of the nuts",
+  reader: "for the person with the torque wrench",
+  draw: torqueCard,
+};
