@@ -23,6 +23,7 @@ beforeAll(() => {
 const demo: Record<string, { outcome: string; exit: number }> = {
   "records-in-hand.yaml": { outcome: "ACCEPT", exit: 0 },
   "old-floor-no-papers.yaml": { outcome: "HOLD", exit: 3 },
+  "nobody-has-measured.yaml": { outcome: "HOLD", exit: 3 },
   "four-inches-that-are-not.yaml": { outcome: "POUR", exit: 3 },
   "new-heated-shop.yaml": { outcome: "POUR", exit: 3 },
   "nine-cold-days.yaml": { outcome: "WAIT", exit: 3 },

@@ -1,0 +1,3 @@
+export { type GoverningLoad, governingLoads } from "./governing.ts";
+export { referral } from "./refer-job.ts";
+export type { KnownFact, PackPart, Referral, ReferralLoads } from "./referral-pack.ts";
