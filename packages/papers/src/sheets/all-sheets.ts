@@ -1,5 +1,5 @@
-import { recordSheets } from "../records/index.ts";
 import { torqueTrendSheet } from "../charts/torque-trend.ts";
+import { recordSheets } from "../records/index.ts";
 import { contractorSheet } from "./contractor-sheet.ts";
 import { drillCard } from "./drill-card/drill-card.ts";
 import { installerSheet } from "./installer-sheet.ts";
