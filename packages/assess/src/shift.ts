@@ -23,7 +23,7 @@ export type Shift =
  */
 export const smallestShift = (job: Job, also: readonly Obstacle[] = []): Shift | undefined => {
   if (!job.position || !job.bay.outline || !job.lift.base.outline) return undefined;
-  const { answer, sentence, proposed, smallest } = placeLift(job, { also, stands: ["as-wanted"] });
+  const { answer, sentence, proposed, smallest } = placeLift(job, { also, stands: ["as-wanted"], fits: "aside" });
   if (answer === "not-known") return undefined;
   if (!proposed || !smallest) return { found: "nowhere", why: sentence };
   return { found: "place", dx: proposed.dx, dy: proposed.dy, to: proposed.position, smallest, sentence };

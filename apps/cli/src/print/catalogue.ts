@@ -10,15 +10,23 @@ export const catalogueLines = (job: Job, { findings, notes, state }: Catalogue, 
   ...wrap(summary(findings)),
   "",
   ...table([
-    ["lift", "rated", "maker's page", "margin", "outcome", "what it would take"],
-    ...findings.map((finding) => row(job, finding)),
+    [
+      "lift",
+      "rated",
+      ...(load === undefined ? [] : [`carries ${weight(job, load)}`]),
+      "maker's page",
+      "margin",
+      "outcome",
+      "what it would take",
+    ],
+    ...findings.map((finding) => row(job, finding, load)),
   ]),
   ...alike(findings).flatMap((same) => [
     "",
     same.map(({ name }) => name).join(", "),
     ...wrap(same[0]!.sentence, "- "),
     ...(same[0]!.outcome === "accept" ? [] : same[0]!.conditions.slice(0, MOST).flatMap((line) => wrap(line, "  * "))),
-    ...same.flatMap((finding) => [...heavy(finding), ...loadLine(job, finding, load)]),
+    ...same.flatMap(heavy),
   ]),
   ...(load === undefined
     ? []
@@ -56,9 +64,14 @@ const summary = (findings: readonly LiftFinding[]): string => {
 
 const weight = (job: Job, newtons: number): string => printQuantity(newtons, "force", { system: job.units });
 
-const row = (job: Job, { name, rated, page, margin, outcome, next }: LiftFinding): string[] => [
+const row = (
+  job: Job,
+  { name, rated, page, margin, outcome, next }: LiftFinding,
+  load: number | undefined,
+): string[] => [
   name,
   rated.known ? weight(job, rated.value) : "not known",
+  ...(load === undefined ? [] : [rated.known ? (rated.value >= load ? "yes" : "NO") : "not known"]),
   page.replace("-", " "),
   margin.replace("-", " "),
   outcome,
@@ -73,10 +86,3 @@ const row = (job: Job, { name, rated, page, margin, outcome, next }: LiftFinding
 
 const heavy = ({ name, tooHeavy }: LiftFinding): string[] =>
   tooHeavy.length === 0 ? [] : wrap(`${name} is too small for ${tooHeavy.join(", ")}.`, "- ");
-
-const loadLine = (job: Job, { name, rated }: LiftFinding, load: number | undefined): string[] => {
-  if (load === undefined || !rated.known) return [];
-  return [
-    rated.value >= load ? `- ${name} may carry ${weight(job, load)}.` : `- ${name} may not carry ${weight(job, load)}.`,
-  ];
-};

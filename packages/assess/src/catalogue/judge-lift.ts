@@ -30,18 +30,21 @@ export const judgeLift = (floor: Job, lift: Lift): LiftFinding => {
     };
   }
   const assessment = assess(job);
-  const { outcome, sentence, reasons, conditions, remedies } = assessment;
-  const moved = outcome === "shift" ? afterMove(job) : undefined;
+  const moved = assessment.outcome === "shift" ? afterMove(job) : undefined;
+  const cured = moved !== undefined && standingOf(moved.assessment.outcome, undefined) === "may-stand";
+  // a move that cures nothing is no advice: what is wrong at the new place decides
+  const said = moved && !cured ? moved.assessment : assessment;
+  const { outcome, reasons, remedies } = said;
   return {
     ...common,
-    page: assessment.page.verdict,
-    margin: assessment.margin.verdict,
+    page: said.page.verdict,
+    margin: (cured ? moved.assessment : said).margin.verdict,
     outcome,
-    standing: standingOf(outcome, moved?.assessment.outcome),
-    sentence: moved ? `${moved.words} Then: ${moved.assessment.sentence}` : sentence,
+    standing: standingOf(outcome, cured ? moved.assessment.outcome : undefined),
+    sentence: cured ? `${moved.words} Then: ${moved.assessment.sentence}` : said.sentence,
     reasons,
-    conditions: moved ? moved.assessment.conditions : conditions,
-    next: nextOf(job, outcome, conditions, remedies, moved?.move),
+    conditions: cured ? moved.assessment.conditions : said.conditions,
+    next: nextOf(job, outcome, said.conditions, remedies, cured ? moved.move : undefined),
   };
 };
 
@@ -52,7 +55,7 @@ interface Moved {
 }
 
 const afterMove = (job: Job): Moved | undefined => {
-  const { proposed, sentence } = placeLift(job);
+  const { proposed, sentence } = placeLift(job, { fits: "aside" });
   if (!proposed) return undefined;
   return { words: sentence, move: proposed.words, assessment: assess(jobAt(job, proposed)) };
 };

@@ -30,7 +30,7 @@ export const judgeLoose = (job: Job): LooseJudgement => {
   if (hard) return stopped(hard);
   const seen = onFeet(job);
   const page = pageOf(seen, factsOf(seen));
-  const lines = page.lines.filter(({ id }) => !OF_ANCHORS.has(id));
+  const lines = page.lines.filter(({ id }) => !OF_THE_PLACE.has(id));
   if (page.verdict === "not-judged") return unread();
   const placing = placeLift(job);
   const margin = stops.length > 0 ? noMargin("Not computed under a stop.") : marginOf(job, factsOf(job), "word");
@@ -72,10 +72,10 @@ export const judgeLoose = (job: Job): LooseJudgement => {
   };
 };
 
-/** Lines of the page that speak of anchors; the place is found by the feet. */
-const OF_ANCHORS = new Set(["edge", "joint", "crack"]);
+/** Lines of the page that speak of anchors or of the place: that is found by the feet. */
+const OF_THE_PLACE = new Set(["edge", "joint", "crack", "footing", "under-plate", "pipe"]);
 
-const said = ({ title, asked, found }: PageLine): string => `${title}: the maker asks ${asked}, there is ${found}`;
+const said = ({ title, asked, found }: PageLine): string => `${title}: asked ${asked}, found ${found}`;
 
 const verdictOf = (lines: readonly PageLine[]): PageAnswer["verdict"] =>
   lines.some(({ result }) => result === "fails")

@@ -3,8 +3,8 @@ import type { Job, Support } from "@floorworthy/job";
 import { poseOf, rotate } from "../place/footprint.ts";
 
 /**
- * A lift on posts, frames or feet, seen as its outermost supports on the left and on the right: whatever is found out at
- * a base is found out there.
+ * A lift on posts, frames or feet seen as two bases, its outermost supports on the left and on the right, for the lines of
+ * the page alone: readings taken "left" and "right" belong to them.
  */
 export const onFeet = (job: Job): Job => {
   const { lift, position } = job;
@@ -18,7 +18,7 @@ export const onFeet = (job: Job): Job => {
   };
   return {
     ...job,
-    lift: { ...lift, base: { ...lift.base, outline: left.outline } },
+    lift: { ...lift, kind: "two-post", supports: [], base: { ...lift.base, outline: left.outline } },
     position: { left: put(left.at), right: put(right.at) },
   };
 };

@@ -31,6 +31,8 @@ export interface PlaceOptions {
   readonly stands?: readonly Stand[];
   /** more to keep away from, such as a bar that was hit or an old hole */
   readonly also?: readonly Obstacle[];
+  /** heights and widths that no place cures: they rule the lift out, or stand aside; counted unless said otherwise */
+  readonly fits?: "counted" | "aside";
 }
 
 /**
@@ -83,7 +85,11 @@ const standsFor = ({ lift, vehicles }: Job): readonly Stand[] =>
     ? ["as-wanted"]
     : ["as-wanted", "turned-about", "quarter-left", "quarter-right"];
 
-const placed = (job: Job, position: Position, { stands = standsFor(job), also = [] }: PlaceOptions): Placing => {
+const placed = (
+  job: Job,
+  position: Position,
+  { stands = standsFor(job), also = [], fits: weigh = "counted" }: PlaceOptions,
+): Placing => {
   const pose = poseOf(position);
   const constraints = [...constraintsOf(job), ...also.map((o): Constraint => ({ ...o, standing: "practice" }))];
   const ways: Solved[] = [];
@@ -97,7 +103,8 @@ const placed = (job: Job, position: Position, { stands = standsFor(job), also = 
   if (ways.length === 0)
     return without("nowhere", "There is no place: no way of standing lets the vehicle in straight.", job);
   const fits = fitsOf(job);
-  const tooLarge = fits.filter(({ result, weight }) => result === "does-not-fit" && weight === "decides");
+  const tooLarge =
+    weigh === "aside" ? [] : fits.filter(({ result, weight }) => result === "does-not-fit" && weight === "decides");
   const said = ways.map((way): Way => wayOf(job, way, pose, constraints));
   const first = ways[0]!;
   const blockers = blockersOf(job, constraints, blockedBy(first.placement, pose.middle), pose.middle);
