@@ -1,51 +1,80 @@
-import { useCallback, useEffect, useState } from "react";
-import { Bench } from "./bench.tsx";
-import { JobList } from "./jobs/job-list.tsx";
-import { useChosenJob } from "./jobs/use-chosen-job.ts";
-import { fetchJobText, useDemoJobs, useLiftSheets } from "./jobs/use-demo-jobs.ts";
+import { lazy, Suspense, useCallback, useEffect, useState } from "react";
+import { Unreached } from "./api/ask.ts";
+import { readSession, type Session, signOut } from "./api/session.ts";
+import { JobsPage } from "./jobs/jobs-page.tsx";
+import { SignIn } from "./people/sign-in.tsx";
 import { UnitsSwitch } from "./quantities/units-switch.tsx";
+import { useRoute } from "./route.ts";
 import type { Units } from "./work/messages.ts";
-import { type OpenFile, useAnswer } from "./work/use-answer.ts";
 
-/** The whole page: jobs to the left, the chosen one beside them. */
+const JobPage = lazy(() => import("./job/job-page.tsx").then(({ JobPage }) => ({ default: JobPage })));
+const LiftsPage = lazy(() => import("./lifts/lifts-page.tsx").then(({ LiftsPage }) => ({ default: LiftsPage })));
+const LiftPage = lazy(() => import("./lifts/lift-page.tsx").then(({ LiftPage }) => ({ default: LiftPage })));
+const PeoplePage = lazy(() => import("./people/people-page.tsx").then(({ PeoplePage }) => ({ default: PeoplePage })));
+
+/** Without a connection one goes on with what this device keeps. */
+const offline: Session = { accounts: "open", person: { name: "this device", role: "editor" } };
+
+/** The whole page: a title bar, and where the person is. */
 export const App = () => {
-  const [fault, setFault] = useState<string>();
-  const jobs = useDemoJobs(setFault);
-  const chosen = useChosenJob(jobs);
-  const [file, setFile] = useState<OpenFile>();
+  const route = useRoute();
+  const [session, setSession] = useState<Session>();
   const [units, setUnits] = useState<Units>();
-  const answers = useAnswer(file, units, useLiftSheets());
-
-  const open = useCallback((id: string, text: string) => {
-    setUnits(undefined);
-    setFile({ id, text, edits: [] });
+  const [shown, setShown] = useState<Units>("inch-pound");
+  const look = useCallback(() => {
+    readSession()
+      .then(setSession)
+      .catch((error) => setSession(error instanceof Unreached ? offline : { accounts: "accounts" }));
   }, []);
-  useEffect(() => {
-    if (!chosen) return;
-    let current = true;
-    fetchJobText(chosen)
-      .then((text) => current && open(chosen, text))
-      .catch(() => setFault(`The job ${chosen} did not arrive.`));
-    return () => {
-      current = false;
-    };
-  }, [chosen, open]);
-
-  const shownUnits = units ?? answers.good?.job.units ?? "inch-pound";
+  useEffect(look, [look]);
+  const here = (page: string) => (route.page === page || `${route.page}s` === page ? "page" : undefined);
+  if (!session) return <p role="status">One moment …</p>;
   return (
     <div className="sheet">
       <header className="title">
         <h1>
-          Floorworthy <span>will this floor carry the lift?</span>
+          <a href="#/">Floorworthy</a> <span>will this floor carry the lift?</span>
         </h1>
-        <UnitsSwitch units={shownUnits} onChoose={setUnits} />
+        <nav aria-label="Main">
+          <a href="#/" aria-current={here("jobs")}>
+            Jobs
+          </a>
+          <a href="#/lifts" aria-current={here("lifts")}>
+            Lifts
+          </a>
+          {session.person?.role === "owner" && (
+            <a href="#/people" aria-current={here("people")}>
+              People
+            </a>
+          )}
+          {session.accounts === "accounts" && session.person && (
+            <button type="button" onClick={() => signOut().then(look, look)}>
+              {session.person.name}: sign out
+            </button>
+          )}
+        </nav>
+        {(route.page === "job" || route.page === "card") && <UnitsSwitch units={units ?? shown} onChoose={setUnits} />}
       </header>
-      <JobList jobs={jobs ?? []} chosen={file?.id} onFile={open} />
-      <main>
-        {fault && <p role="alert">{fault}</p>}
-        {jobs?.length === 0 && !file && <p>There are no demo jobs here. Open a job file to begin.</p>}
-        {file && <Bench file={file} setFile={setFile} answers={answers} units={shownUnits} />}
-      </main>
+      {!session.person ? (
+        <SignIn onSession={setSession} />
+      ) : (
+        <Suspense fallback={<p role="status">One moment …</p>}>
+          {route.page === "jobs" && <JobsPage session={session} />}
+          {route.page === "lifts" && <LiftsPage session={session} />}
+          {route.page === "lift" && <LiftPage key={route.id} id={route.id} session={session} />}
+          {route.page === "people" && <PeoplePage session={session} onSession={look} />}
+          {route.page === "job" && (
+            <JobPage
+              key={route.id}
+              id={route.id}
+              part={route.part}
+              session={session}
+              units={units}
+              onUnits={setShown}
+            />
+          )}
+        </Suspense>
+      )}
     </div>
   );
 };

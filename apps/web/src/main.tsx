@@ -6,7 +6,8 @@ import "./look/paper.css";
 import "./look/arrangement.css";
 import "./look/plan.css";
 import "./look/answers.css";
-import "./look/numbers.css";
+import "./look/form.css";
+import "./look/job.css";
 
 createRoot(document.getElementById("root")!).render(
   <StrictMode>

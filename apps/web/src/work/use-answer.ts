@@ -1,58 +1,46 @@
 import type { Assessment } from "@floorworthy/assess";
 import type { Job } from "@floorworthy/job";
-import { useEffect, useRef, useState } from "react";
-import { type Calculator, startCalculator } from "./calculator.ts";
-import type { Answer, Edit, Units } from "./messages.ts";
-
-/** The file in hand, with what was typed over it. */
-export interface OpenFile {
-  readonly id: string;
-  readonly text: string;
-  readonly edits: readonly Edit[];
-}
+import { useEffect, useState } from "react";
+import type { Answer, Units } from "./messages.ts";
+import { useWork } from "./use-work.ts";
 
 /** The last answer, and the last one that judged something: it stays in sight while a mistake is being mended. */
 export interface Answers {
   readonly last: Answer | undefined;
-  readonly good: { readonly job: Job; readonly assessment: Assessment; readonly drawing: string } | undefined;
+  readonly good:
+    | { readonly text: string; readonly job: Job; readonly assessment: Assessment; readonly drawing: string }
+    | undefined;
   /** `settled`: what is shown belongs to what is typed */
   readonly state: "empty" | "working" | "settled" | "behind";
+  readonly fault: string | undefined;
 }
 
-const pause = 120;
-
-export const useAnswer = (
-  file: OpenFile | undefined,
-  units: Units | undefined,
-  sheets: Readonly<Record<string, string>>,
-): Answers => {
-  const calculator = useRef<Calculator>(undefined);
-  const [answers, setAnswers] = useState<Answers>({ last: undefined, good: undefined, state: "empty" });
-
+export const useAnswer = (text: string | undefined, units: Units | undefined): Answers => {
+  const {
+    state,
+    value: last,
+    fault,
+  } = useWork("judge", text === undefined ? undefined : [text, units], {
+    desk: "answer",
+    pause: 100,
+  });
+  const [good, setGood] = useState<Answers["good"]>();
   useEffect(() => {
-    calculator.current = startCalculator((last) =>
-      setAnswers(({ good }) =>
-        last.job && last.assessment
-          ? { last, good: { job: last.job, assessment: last.assessment, drawing: last.drawing }, state: "settled" }
-          : { last, good, state: "behind" },
-      ),
-    );
-    return () => calculator.current?.stop();
-  }, []);
-
-  const id = file?.id;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another job's answer must not stay in sight
-  useEffect(() => setAnswers({ last: undefined, good: undefined, state: "empty" }), [id]);
-
-  useEffect(() => {
-    if (!file) return;
-    setAnswers((before) => ({ ...before, state: "working" }));
-    const timer = setTimeout(
-      () => calculator.current?.ask({ text: file.text, edits: file.edits, units, sheets }),
-      pause,
-    );
-    return () => clearTimeout(timer);
-  }, [file, units, sheets]);
-
-  return answers;
+    if (last?.job && last.assessment)
+      setGood({ text: last.text, job: last.job, assessment: last.assessment, drawing: last.drawing });
+  }, [last]);
+  const behind = last !== undefined && !last.job;
+  return {
+    last,
+    good,
+    fault,
+    state:
+      state === "waiting"
+        ? "empty"
+        : state === "working" || last?.text !== text
+          ? "working"
+          : behind || fault
+            ? "behind"
+            : "settled",
+  };
 };

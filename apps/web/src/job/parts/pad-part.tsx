@@ -1,0 +1,7 @@
+import { jobFields } from "@floorworthy/job/form";
+import { FormGroup } from "../../form/form-group.tsx";
+import type { PartProps } from "../job-parts.tsx";
+
+const fields = jobFields as unknown as Parameters<typeof FormGroup>[0]["fields"];
+
+export const PadPart = (_props: PartProps) => <FormGroup path="" fields={fields} depth={0} only={["pad", "prices"]} />;

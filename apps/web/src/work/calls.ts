@@ -1,0 +1,19 @@
+import { judge } from "./judge.ts";
+import { summary } from "./summary.ts";
+
+/** Long work says how far it is. */
+export type Tell = (done: number, of: number) => void;
+
+/**
+ * Everything a worker does for the page, by name. What is needed at once is imported above; the rest is fetched when it
+ * is first asked for. Arguments and answers are plain data.
+ */
+export const calls = {
+  judge: async (_tell: Tell, ...args: Parameters<typeof judge>) => judge(...args),
+  summary: async (_tell: Tell, text: string) => summary(text),
+};
+
+export type Calls = typeof calls;
+export type CallName = keyof Calls;
+export type Args<K extends CallName> = Calls[K] extends (tell: Tell, ...args: infer A) => unknown ? A : never;
+export type Value<K extends CallName> = Awaited<ReturnType<Calls[K]>>;
