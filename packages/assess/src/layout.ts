@@ -1,5 +1,5 @@
 import type { Point, Polygon } from "@floorworthy/engine/geometry";
-import type { Job, Lift } from "@floorworthy/job";
+import type { Job, Lift, Support } from "@floorworthy/job";
 import type { Layout, PlacedBase } from "./assessment.ts";
 
 /** Angle of the column line from the plan's x-axis, rad; 0 with the columns across the bay. */
@@ -8,6 +8,10 @@ export const liftTurn = (job: Job): number => {
   const { left, right } = job.position;
   return Math.atan2(right.y - left.y, right.x - left.x);
 };
+
+/** Half-way between the two columns: where the supports of other lifts are measured from. */
+export const liftOrigin = ({ position }: Job): Point | undefined =>
+  position && { x: (position.left.x + position.right.x) / 2, y: (position.left.y + position.right.y) / 2 };
 
 /** The one plan that screen, paper and calculation read. */
 export const layoutOf = (job: Job): Layout => ({
@@ -22,11 +26,24 @@ export const layoutOf = (job: Job): Layout => ({
   })),
 });
 
+/** Two columns, or the supports of another kind of lift; a one-post lift without them stands at `left` and looks at `right`. */
 export const placedBases = (job: Job): PlacedBase[] => {
   const { position, lift } = job;
   if (!position) return [];
   const turn = liftTurn(job);
+  if (lift.kind !== "two-post") {
+    const origin = liftOrigin(job)!;
+    if (lift.supports.length > 0) return lift.supports.map((support) => placedSupport(lift, support, origin, turn));
+    if (lift.kind === "one-post") return [{ ...placedBase(lift, "left", position.left, turn), side: "column" }];
+  }
   return (["left", "right"] as const).map((side) => placedBase(lift, side, position[side], turn));
+};
+
+/** Angle of a base's own axes from the plan's x-axis, rad: the lift's turn and its column's, mirrored on the right. */
+export const baseAxis = (job: Job, side: string): number => {
+  const { columnTurn } = job.lift;
+  const own = columnTurn.known ? columnTurn.value : 0;
+  return liftTurn(job) + (side === "right" ? -own : own);
 };
 
 const placedBase = (lift: Lift, side: "left" | "right", centre: Point, turn: number): PlacedBase => {
@@ -37,6 +54,22 @@ const placedBase = (lift: Lift, side: "left" | "right", centre: Point, turn: num
     centre,
     outline: side === "left" ? outline : outline.toReversed(),
     anchors: lift.anchors.holes.map(({ id, at }) => ({ id: `${side === "left" ? "L" : "R"}${id}`, at: place(at) })),
+  };
+};
+
+/** What a support stands on the floor with: its own outline in the lift's plan, or the base plate, u turned toward the middle. */
+const placedSupport = (lift: Lift, { id, at, outline }: Support, origin: Point, turn: number): PlacedBase => {
+  const [cx, cy] = rotate(at.x, at.y, turn);
+  const centre = { x: origin.x + cx, y: origin.y + cy };
+  const side = at.x > 0 ? "right" : "left";
+  const place = (p: Point): Point => toPlan(p, side, centre, turn, 0);
+  const own = (p: Point): Point => toPlan(p, "left", centre, turn, 0);
+  const plate = (lift.base.outline ?? []).map(place);
+  return {
+    side: id,
+    centre,
+    outline: outline ? outline.map(own) : side === "left" ? plate : plate.toReversed(),
+    anchors: lift.anchors.holes.map((hole) => ({ id: `${id} ${hole.id}`, at: place(hole.at) })),
   };
 };
 

@@ -119,6 +119,10 @@ export interface Joint {
   readonly from: Point;
   readonly to: Point;
   readonly transfer: Choice<"none" | "interlock" | "dowels">;
+  /** how far the two sides stand apart, mm */
+  readonly opening?: Quantity;
+  readonly dowelDiameter?: Quantity;
+  readonly dowelSpacing?: Quantity;
   readonly state: "standing" | "proposed";
 }
 

@@ -131,6 +131,8 @@ export interface Support {
   readonly id: string;
   readonly at: Point;
   readonly outline: Polygon | undefined;
+  /** which of several columns it belongs to, for columns on feet */
+  readonly column?: string;
   readonly share: Quantity;
   readonly P: Quantity;
   readonly Mx: Quantity;

@@ -1,10 +1,12 @@
-import { checkAnchorGroup } from "@floorworthy/engine/anchors";
+import { type AnchorProduct, checkAnchorGroup } from "@floorworthy/engine/anchors";
 import { type Check, isUnable, type Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { MarginCheck } from "../assessment.ts";
 import { barriersFor } from "../barriers.ts";
+import { baseAxis } from "../layout.ts";
+import { baseWords } from "./base-words.ts";
 import { type BaseCase, most, pullOf } from "./cases.ts";
-import type { MarginInputs } from "./inputs.ts";
+import { concreteAt, type JudgedInputs } from "./inputs.ts";
 import { LOAD_FACTOR } from "./practice.ts";
 
 export interface AnchorAnswer {
@@ -16,18 +18,20 @@ export interface AnchorAnswer {
 /** Anchors of every base under the cases that pull or push them most; of each check the worst is kept. */
 export const anchorChecks = (
   job: Job,
-  inputs: MarginInputs,
+  inputs: JudgedInputs,
   cases: readonly BaseCase[],
   weight: MarginCheck["weight"],
 ): AnchorAnswer => {
   const found = new Map<string, MarginCheck>();
   const notes = new Set<string>();
   const unable: Unable[] = [];
-  for (const c of governing(cases)) {
+  const { product } = inputs;
+  if (!product) return { checks: [], notes: [], unable: [] };
+  for (const c of governing(cases.filter((one) => one.base.anchors.length > 0))) {
     for (const concrete of ["cracked", "uncracked"] as const) {
       for (const mode of ["service-allowance", "strength-design"] as const) {
         if (mode === "strength-design" && weight === "advice") continue;
-        const answer = groupOf(job, inputs, c, concrete, mode);
+        const answer = groupOf(job, inputs, product, c, concrete, mode);
         if (isUnable(answer)) {
           unable.push(answer);
           continue;
@@ -60,12 +64,13 @@ const merged = (checks: readonly MarginCheck[]): MarginCheck[] => {
 
 const groupOf = (
   job: Job,
-  { product, concrete: under }: MarginInputs,
+  inputs: JudgedInputs,
+  product: AnchorProduct,
   c: BaseCase,
   state: "cracked" | "uncracked",
   mode: "service-allowance" | "strength-design",
 ) => {
-  const { h, f } = under[c.side === "left" ? 0 : 1]!;
+  const { h, f } = concreteAt(inputs, c.side);
   const factor = mode === "strength-design" ? LOAD_FACTOR : 1;
   const n = c.base.anchors.length;
   const anchors = c.base.anchors.map(({ id, at }, i) => ({
@@ -82,11 +87,12 @@ const groupOf = (
     { fc: f, thickness: h, state, supplementary: "none" },
     { barriers: barriersFor(job, c.base) },
     mode,
+    baseAxis(job, c.side),
   );
 };
 
 const governing = (cases: readonly BaseCase[]): BaseCase[] => {
-  const picked = (["left", "right"] as const).flatMap((side) => {
+  const picked = [...new Set(cases.map((c) => c.side))].flatMap((side) => {
     const own = cases.filter((c) => c.side === side);
     return [
       most(own, pullOf),
@@ -107,7 +113,7 @@ const named = (
   ...check,
   id: `${check.id}-${mode === "strength-design" ? "design-" : ""}${concrete}`,
   title: mode === "strength-design" ? `${check.title} (strength design)` : check.title,
-  governs: [`${c.side} base, ${c.caseName}`, check.governs].filter(Boolean).join(": "),
+  governs: [`${baseWords(c.side)}, ${c.caseName}`, check.governs].filter(Boolean).join(": "),
   group: "anchors",
   concrete,
   weight,

@@ -6,7 +6,8 @@ import { fromBase, isUnable, type Term, toBase, type Unable } from "@floorworthy
 import type { Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
 import { liftTurn } from "../layout.ts";
-import type { MarginInputs } from "./inputs.ts";
+import type { JudgedInputs } from "./inputs.ts";
+import { supportReactions } from "./support-loads.ts";
 
 /**
  * counted: rated load, evenly on the pads, at every height, with hands at work. hard-use: 60/40 between the ends, the
@@ -20,7 +21,8 @@ export interface BaseCase {
   readonly caseName: string;
   readonly caseId: string;
   readonly standing: Standing;
-  readonly side: "left" | "right";
+  /** "left" or "right" of a two-post lift, else the support's name */
+  readonly side: string;
   readonly base: PlacedBase;
   readonly reaction: Reaction;
   readonly terms: readonly Term[];
@@ -37,14 +39,14 @@ export interface Rest {
   readonly forAnchors: ContactResult;
 }
 
-export const baseCases = (job: Job, inputs: MarginInputs, bases: readonly PlacedBase[]): BaseCase[] | Unable => {
+export const baseCases = (job: Job, inputs: JudgedInputs, bases: readonly PlacedBase[]): BaseCase[] | Unable => {
   const found = reactionsOf(job, inputs);
   if (isUnable(found)) return found;
   const cases: BaseCase[] = [];
   for (const { id, name, standing, sides } of found) {
-    for (const [i, side] of (["left", "right"] as const).entries()) {
-      const base = bases[i]!;
-      const { reaction, terms } = sides[side];
+    for (const [i, base] of bases.entries()) {
+      const { side } = base;
+      const { reaction, terms } = sides[side]!;
       const rest = restOf(job, inputs, base, i, reaction);
       if (isUnable(rest)) return { ...rest, place: `${rest.place}, ${side} base, ${name}` };
       cases.push({ caseId: id, caseName: name, standing, side, base, reaction, terms, rest });
@@ -53,18 +55,20 @@ export const baseCases = (job: Job, inputs: MarginInputs, bases: readonly Placed
   return cases;
 };
 
-interface SideReactions {
+export interface SideReactions {
   readonly id: string;
   readonly name: string;
   readonly standing: Standing;
-  readonly sides: Record<"left" | "right", { reaction: Reaction; terms: readonly Term[] }>;
+  readonly sides: Readonly<Record<string, { readonly reaction: Reaction; readonly terms: readonly Term[] }>>;
 }
 
-const reactionsOf = (job: Job, inputs: MarginInputs): SideReactions[] | Unable => {
+const reactionsOf = (job: Job, inputs: JudgedInputs): SideReactions[] | Unable => {
   const turn = liftTurn(job);
+  if (inputs.kind === "supports") return supportReactions(job, inputs.duty, inputs.end);
   if (job.lift.reactions.length > 0) return makersReactions(job, turn);
-  const plain = loadCases(inputs.frame, inputs.duty, inputs.soft);
-  const shocked = loadCases(inputs.frame, { ...inputs.duty, dynamicFactor: inputs.shock }, inputs.soft);
+  const { frame, duty, soft, shock } = inputs;
+  const plain = loadCases(frame, duty, soft);
+  const shocked = loadCases(frame, { ...duty, dynamicFactor: shock }, soft);
   if (isUnable(plain)) return plain;
   if (isUnable(shocked)) return shocked;
   const counted = plain.filter((c) => standingOf(c) !== "hard-use");
@@ -130,12 +134,10 @@ const makersReactions = (job: Job, turn: number): SideReactions[] =>
   });
 
 /** Rigid plate about its column's centre, in plan axes. Anchors are taken without preload: it has gone after some years. */
-const restOf = (job: Job, inputs: MarginInputs, base: PlacedBase, index: number, reaction: Reaction): Rest | Unable => {
+const restOf = (job: Job, inputs: JudgedInputs, base: PlacedBase, index: number, reaction: Reaction): Rest | Unable => {
   const { h, f } = inputs.concrete[index]!;
-  const { da, hef, hnom, Ase } = inputs.product;
   const local = (p: Point): Point => ({ x: p.x - base.centre.x, y: p.y - base.centre.y });
-  const area = Ase ?? 0.75 * (Math.PI / 4) * da * da;
-  const anchor = anchorStiffness(area, (hnom ?? hef) + WASHER_AND_NUT, "cracked");
+  const anchor = anchorOf(inputs);
   const bed = bedOf(job, toBase(elasticModulus(fromBase(f, "psi")), "psi"), h, polygonArea(base.outline));
   const rest = (bedding: number, stiffness: number): ContactResult | Unable =>
     solveContact(
@@ -146,12 +148,20 @@ const restOf = (job: Job, inputs: MarginInputs, base: PlacedBase, index: number,
       },
       reaction,
     );
-  const likely = rest(bed.likely, anchor.likely.value);
-  const forSlab = rest(bed.high, anchor.likely.value);
+  const likely = rest(bed.likely, anchor);
+  const forSlab = rest(bed.high, anchor);
   const forAnchors = rest(bed.low, STIFF_ANCHOR);
   if (isUnable(likely)) return likely;
   if (isUnable(forSlab)) return forSlab;
   return isUnable(forAnchors) ? forAnchors : { likely, forSlab, forAnchors };
+};
+
+/** N/mm; a base without anchors has none to stretch. */
+const anchorOf = ({ product }: JudgedInputs): number => {
+  if (!product) return STIFF_ANCHOR;
+  const { da, hef, hnom, Ase } = product;
+  const area = Ase ?? 0.75 * (Math.PI / 4) * da * da;
+  return anchorStiffness(area, (hnom ?? hef) + WASHER_AND_NUT, "cracked").likely.value;
 };
 
 /** mm of bolt above the concrete that stretches with the rest. */

@@ -1,6 +1,6 @@
 import type { AnchorProduct } from "@floorworthy/engine/anchors";
 import type { ColumnFrame, LiftDuty, PadSet, SoftBound } from "@floorworthy/engine/frames";
-import { type Term, type Unable, unable } from "@floorworthy/engine/quantities";
+import { isUnable, type Term, type Unable, unable } from "@floorworthy/engine/quantities";
 import {
   type Default,
   defaults,
@@ -14,19 +14,18 @@ import { basisWords, type End, loadEnd, strengthEnd } from "../facts/known.ts";
 import { term } from "../facts/print.ts";
 import { strengthFor } from "../facts/strength.ts";
 import { thicknessFor } from "../facts/thickness.ts";
+import { baseWords } from "./base-words.ts";
+import type { SupportDuty } from "./support-loads.ts";
 
 const STEEL = 200_000;
 
-/** Everything the margin calculates with, at one end of every uncertain fact. Base units. */
-export interface MarginInputs {
-  readonly frame: ColumnFrame;
-  readonly soft: SoftBound | undefined;
-  readonly duty: LiftDuty;
-  /** shock factor of hard use */
-  readonly shock: number;
-  readonly product: AnchorProduct;
+/** What every kind of lift is judged with, at one end of every uncertain fact. Base units. */
+interface FloorInputs {
+  readonly end: End;
   /** per base, in the order of the bases: mm, MPa */
   readonly concrete: readonly { readonly thickness: Term; readonly fc: Term; readonly h: number; readonly f: number }[];
+  /** names of the bases, in the order of `concrete` */
+  readonly sides: readonly string[];
   /** N/mm³ */
   readonly k: number;
   readonly bearing: { readonly value: number; readonly term: Term };
@@ -34,7 +33,40 @@ export interface MarginInputs {
   readonly assumed: readonly string[];
 }
 
+/** A two-post lift. */
+export interface MarginInputs extends FloorInputs {
+  readonly kind: "two-post";
+  readonly frame: ColumnFrame;
+  readonly soft: SoftBound | undefined;
+  readonly duty: LiftDuty;
+  /** shock factor of hard use */
+  readonly shock: number;
+  readonly product: AnchorProduct;
+}
+
+/** A lift on posts, frames or feet. */
+export interface SupportInputs extends FloorInputs {
+  readonly kind: "supports";
+  readonly duty: SupportDuty;
+  /** undefined for a lift that only rests on the floor */
+  readonly product: AnchorProduct | undefined;
+}
+
+export type JudgedInputs = MarginInputs | SupportInputs;
+
+/** The concrete under a base. */
+export const concreteAt = ({ concrete, sides }: JudgedInputs, side: string): JudgedInputs["concrete"][number] =>
+  concrete[Math.max(0, sides.indexOf(side))]!;
+
+/** The inputs of a two-post lift. */
 export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | Unable => {
+  if (job.lift.kind !== "two-post") return unable("margin", `A ${job.lift.kind} lift has no pair of columns.`);
+  const inputs = judgedInputs(job, facts, end);
+  return isUnable(inputs) || inputs.kind === "two-post" ? inputs : unable("margin", "not a two-post lift");
+};
+
+/** The inputs of any lift whose loads can be computed. */
+export const judgedInputs = (job: Job, facts: Facts, end: End): JudgedInputs | Unable => {
   const { lift, units } = job;
   const lacking: string[] = [];
   const assumed: string[] = [];
@@ -44,54 +76,35 @@ export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | U
     lacking.push(words);
     return Number.NaN;
   };
-  if (lift.kind !== "two-post")
-    return unable(
-      "margin",
-      `A ${lift.kind} lift is judged by its maker's page only; its base loads are not computed yet.`,
-    );
-  if (!lift.top.known) assumed.push("top of the lift: free-standing, the worse, until somebody looks");
+  const kind = lift.kind === "two-post" ? "two-post" : "supports";
+  if (kind === "two-post" && !lift.top.known)
+    assumed.push("top of the lift: free-standing, the worse, until somebody looks");
   const rated = load(lift.rated, "rated load of the lift");
-  const spacing = load(lift.spacing, "spacing of the columns");
+  const spacing = kind === "two-post" ? load(lift.spacing, "spacing of the columns") : Number.NaN;
   const pads = padSets(job, rated, end);
-  if (pads.length === 0) lacking.push("reach of the arms (pad line to column)");
+  if ((kind === "two-post" || lift.kind === "one-post") && pads.length === 0 && !stated(job))
+    lacking.push("reach of the arms (pad line to column)");
   const columnWeight = lift.columnWeight.known
     ? loadEnd(lift.columnWeight, end)
     : taken("weight of a column, as a share of the rated load", defaults.columnWeightShare, assumed) * rated;
-  const tied = tieCounts(job);
+  const tied = kind === "two-post" && tieCounts(job);
   const tieHeight = tied ? load(lift.tieHeight, "height of the overhead beam") : Number.NaN;
-  if (!lift.base.outline) lacking.push("base plate");
-  if (lift.anchors.holes.length === 0) lacking.push("hole pattern of the base plate");
+  if (kind === "two-post" ? !lift.base.outline : facts.bases.some((b) => b.outline.length < 3))
+    lacking.push(kind === "two-post" ? "base plate" : "what each support stands on the floor with");
+  if (kind === "two-post" && lift.anchors.holes.length === 0) lacking.push("hole pattern of the base plate");
   if (facts.bases.length === 0) lacking.push("position of the columns");
-  const product = productOf(job, end, lacking);
+  const product = kind === "two-post" || lift.anchors.holes.length > 0 ? productOf(job, end, lacking) : undefined;
   facts.thickness.forEach((under) => {
-    if (thicknessFor(under, end) === undefined) lacking.push(`thickness at the ${under.side} base`);
+    if (thicknessFor(under, end) === undefined) lacking.push(`thickness at the ${baseWords(under.side)}`);
   });
   if (lacking.length > 0) return unable("margin", `Not known: ${[...new Set(lacking)].join(", ")}.`);
-  const frame: ColumnFrame = {
-    top: tied ? "overhead-tied" : "free-standing",
-    spacing,
-    columnWeight,
-    reach: pads[0]!.reach,
-    baseStiffness: "rigid",
-    ...(tied ? { tieHeight } : {}),
-  };
-  return {
-    frame,
-    soft: softBound(job),
-    duty: {
-      weight: rated,
-      dynamicFactor: job.choices.dynamicFactor.known ? job.choices.dynamicFactor.value : 1,
-      pads,
-      pickUpHeight: load(lift.pickupHeight, "carriage height at pick-up", defaults.pickupHeight),
-      fullRise: Math.min(
-        load(lift.fullHeight, "carriage height at full rise", defaults.fullHeight),
-        tied ? tieHeight : Number.POSITIVE_INFINITY,
-      ),
-      unevenShare: job.choices.uneven.known ? job.choices.uneven.value : defaults.unevenShare.value,
-      workForce: load(job.choices.workForce, "work force on the vehicle", defaults.workForce),
-    },
-    shock: load(job.choices.dynamicFactor, "shock factor in hard use", defaults.dynamicFactor),
-    product: product!,
+  const dynamicFactor = job.choices.dynamicFactor.known ? job.choices.dynamicFactor.value : 1;
+  const fullRise = load(lift.fullHeight, "carriage height at full rise", defaults.fullHeight);
+  const workForce = load(job.choices.workForce, "work force on the vehicle", defaults.workForce);
+  const shock = load(job.choices.dynamicFactor, "shock factor in hard use", defaults.dynamicFactor);
+  const common: FloorInputs = {
+    end,
+    sides: facts.bases.map(({ side }) => side),
     concrete: facts.thickness.map((under, i) =>
       concreteUnder(
         under.side,
@@ -105,13 +118,44 @@ export const marginInputs = (job: Job, facts: Facts, end: End): MarginInputs | U
     ...groundOf(job, end, assumed),
     assumed,
   };
+  if (kind === "supports") {
+    const duty = { weight: rated, columnWeight, pads, fullRise, workForce, dynamicFactor, shock };
+    return { ...common, kind, product, duty };
+  }
+  return {
+    ...common,
+    kind,
+    frame: {
+      top: tied ? "overhead-tied" : "free-standing",
+      spacing,
+      columnWeight,
+      reach: pads[0]!.reach,
+      baseStiffness: "rigid",
+      ...(tied ? { tieHeight } : {}),
+    },
+    soft: softBound(job),
+    duty: {
+      weight: rated,
+      dynamicFactor,
+      pads,
+      pickUpHeight: load(lift.pickupHeight, "carriage height at pick-up", defaults.pickupHeight),
+      fullRise: Math.min(fullRise, tied ? tieHeight : Number.POSITIVE_INFINITY),
+      unevenShare: job.choices.uneven.known ? job.choices.uneven.value : defaults.unevenShare.value,
+      workForce,
+    },
+    shock,
+    product: product!,
+  };
 };
+
+/** The maker states the load of every support. */
+const stated = ({ lift }: Job): boolean => lift.supports.length > 0 && lift.supports.every((s) => s.P.known);
 
 const concreteUnder = (side: string, h: number, hWhy: string, f: number, fWhy: string, units: Job["units"]) => ({
   h,
   f,
-  thickness: term("h", `thickness that counts at the ${side} base`, h, "length", units, { basis: hWhy }),
-  fc: term("f'c", `compressive strength that counts at the ${side} base`, f, "stress", units, { basis: fWhy }),
+  thickness: term("h", `thickness that counts at the ${baseWords(side)}`, h, "length", units, { basis: hWhy }),
+  fc: term("f'c", `compressive strength that counts at the ${baseWords(side)}`, f, "stress", units, { basis: fWhy }),
 });
 
 /** The beam counts unless somebody recorded that it is not fitted or the columns are not plumb. */

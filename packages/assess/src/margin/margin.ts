@@ -5,7 +5,7 @@ import type { Facts } from "../facts/facts.ts";
 import type { End } from "../facts/known.ts";
 import { anchorChecks } from "./anchors.ts";
 import { type BaseCase, baseCases } from "./cases.ts";
-import { type MarginInputs, marginInputs } from "./inputs.ts";
+import { type JudgedInputs, judgedInputs } from "./inputs.ts";
 import { slabChecks } from "./slab.ts";
 
 /** Nothing is computed where a stop says so. */
@@ -52,7 +52,7 @@ interface EndAnswer {
 }
 
 const endOf = (job: Job, facts: Facts, end: End, detail: Detail): EndAnswer | Unable => {
-  const inputs = marginInputs(job, facts, end);
+  const inputs = judgedInputs(job, facts, end);
   if (isUnable(inputs)) return inputs;
   const cases = baseCases(job, inputs, facts.bases);
   if (isUnable(cases)) return cases;
@@ -74,7 +74,7 @@ const endOf = (job: Job, facts: Facts, end: End, detail: Detail): EndAnswer | Un
   };
 };
 
-const judged = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], weight: MarginCheck["weight"]) => {
+const judged = (job: Job, inputs: JudgedInputs, cases: readonly BaseCase[], weight: MarginCheck["weight"]) => {
   if (cases.length === 0) return { checks: [], lean: [], unable: [] };
   const anchors = anchorChecks(job, inputs, cases, weight);
   const slab = slabChecks(job, inputs, cases, weight);

@@ -45,17 +45,43 @@ export const panelsOf = (
         alone: "alone",
       });
   });
-  if (inSlab.length > 0)
+  for (const near of neighbours(job, bases, inSlab, thickness, E, k))
     panels.push(
       slabPanel(
         job,
-        inSlab.map((i) => bases[i]!),
-        inSlab.map((i) => thickness[i]!),
+        near.map((i) => bases[i]!),
+        near.map((i) => thickness[i]!),
         E,
         k,
       ),
     );
   return panels;
+};
+
+/** Beyond this many l a support no longer bends the slab under another (interior: less than 2 % of its moment). */
+const APART = 3;
+
+/** Two columns share one panel; of many supports, those that stand near each other do. */
+const neighbours = (
+  { lift }: Job,
+  bases: readonly PlacedBase[],
+  indices: readonly number[],
+  thickness: readonly number[],
+  E: number,
+  k: number,
+): number[][] => {
+  if (indices.length === 0) return [];
+  if (lift.kind === "two-post") return [[...indices]];
+  const reach = APART * relativeStiffness(E, 0.15, Math.max(...thickness), k);
+  const near = (i: number, j: number): boolean =>
+    Math.hypot(bases[i]!.centre.x - bases[j]!.centre.x, bases[i]!.centre.y - bases[j]!.centre.y) < reach;
+  const groups: number[][] = [];
+  for (const i of indices) {
+    const joined = groups.filter((group) => group.some((j) => near(i, j)));
+    for (const group of joined) groups.splice(groups.indexOf(group), 1);
+    groups.push([...joined.flat(), i]);
+  }
+  return groups;
 };
 
 const slabPanel = (

@@ -1,12 +1,18 @@
 import { elasticModulus, modulusOfRupture } from "@floorworthy/engine/codes/aci318-19";
-import type { Rect } from "@floorworthy/engine/geometry";
+import {
+  type Point,
+  type Polygon,
+  pointInPolygon,
+  polygonArea,
+  type Rect,
+  signedArea,
+} from "@floorworthy/engine/geometry";
 import { inscribedRects } from "@floorworthy/engine/pads";
 import {
   type Floor,
   type FloorCase,
   type FloorLoad,
   type FloorResult,
-  type Joint,
   type StressPeak,
   solveFloor,
 } from "@floorworthy/engine/plates";
@@ -18,10 +24,11 @@ import { zoneUnder } from "../facts/thickness.ts";
 import { boxOf } from "../layout.ts";
 import { keepWorst } from "./anchors.ts";
 import { type BaseCase, most, pullOf, pushOf } from "./cases.ts";
-import type { MarginInputs } from "./inputs.ts";
+import { concreteAt, type JudgedInputs } from "./inputs.ts";
 import { leanOf } from "./lean.ts";
 import { type Panel, panelsOf } from "./panel.ts";
 import { firstCrackMargin, NU } from "./practice.ts";
+import { clippedTo, type SlabPiece, slabPieces } from "./slab-pieces.ts";
 import { plateChecks } from "./under-the-plate.ts";
 
 /** 150 pcf */
@@ -37,7 +44,7 @@ export interface SlabAnswer {
 /** The slab, or each pad that stands alone, under its bases at once. Of each check the worst case is kept. */
 export const slabChecks = (
   job: Job,
-  inputs: MarginInputs,
+  inputs: JudgedInputs,
   cases: readonly BaseCase[],
   weight: MarginCheck["weight"],
 ): SlabAnswer => {
@@ -46,37 +53,40 @@ export const slabChecks = (
   const unable: Unable[] = [];
   const weakest = Math.min(...inputs.concrete.map(({ f }) => f));
   const E = toBase(elasticModulus(fromBase(weakest, "psi")), "psi");
-  for (const { panel, own, results } of solvedPanels(job, inputs, cases, E)) {
-    if (isUnable(results)) unable.push({ ...results, place: `${panel.name}: ${results.place}` });
+  for (const { panel, piece, own, results } of solvedPanels(job, inputs, cases, E)) {
+    if (isUnable(results)) unable.push({ ...results, place: `${piece.name}: ${results.place}` });
     else
       for (const result of results) {
         const loaded = own.filter((c) => c.caseId === result.name);
         const caseName = loaded[0]?.caseName ?? result.name;
-        for (const check of resultChecks(job, inputs, panel, result, caseName, weight)) keepWorst(found, check);
-        for (const c of loaded) keepLargest(leans, c.side, leanOf(job, c, result));
+        for (const check of resultChecks(job, inputs, panel, piece, result, caseName, weight)) keepWorst(found, check);
+        for (const c of loaded.filter((one) => holds(piece, one.base.centre)))
+          keepLargest(leans, c.side, leanOf(job, c, result));
       }
   }
   for (const c of cases) for (const check of plateChecks(job, inputs, c, E, weight)) keepWorst(found, check);
   return { checks: [...found.values()], lean: [...leans.values()], unable };
 };
 
+const holds = ({ within }: SlabPiece, p: Point): boolean => !within || pointInPolygon(p, within) !== "outside";
+
 const keepLargest = (found: Map<string, Term>, side: string, lean: Term | undefined): void => {
   if (lean && lean.value > (found.get(side)?.value ?? -1)) found.set(side, lean);
 };
 
 /** Each piece of concrete that works by itself, solved under the cases that govern it. */
-export const solvedPanels = (job: Job, inputs: MarginInputs, cases: readonly BaseCase[], E: number) => {
+export const solvedPanels = (job: Job, inputs: JudgedInputs, cases: readonly BaseCase[], E: number) => {
   const bases = [...new Map(cases.map((c) => [c.side, c.base])).values()];
-  const thickness = inputs.concrete.map(({ h }) => h);
-  return panelsOf(job, bases, thickness, E, inputs.k).map((panel) => {
+  const thickness = bases.map(({ side }) => concreteAt(inputs, side).h);
+  return panelsOf(job, bases, thickness, E, inputs.k).flatMap((panel) => {
     const own = cases.filter((c) => panel.bases.some((base) => base.side === c.side));
-    const loads = governing(own).map((id) => loadsOf(own, id));
-    const focus = panel.bases.map((base) => boxOf(base.outline));
-    return {
-      panel,
-      own,
-      results: solveFloor(floorOf(job, inputs, panel, E), loads, { support: "pushes-only", focus }),
-    };
+    const slab = { E, nu: NU, h: panel.thickness, k: inputs.k };
+    return slabPieces(job, panel, slab, inputs.end).map((piece) => {
+      const loads = governing(own).map((id) => loadsOf(own, id, piece.within));
+      const focus = panel.bases.map((base) => boxOf(base.outline));
+      const floor = floorOf(job, inputs, panel, piece, E);
+      return { panel, piece, own, results: solveFloor(floor, loads, { support: "pushes-only", focus }) };
+    });
   });
 };
 
@@ -89,29 +99,32 @@ export const governing = (cases: readonly BaseCase[]): string[] => [
   ),
 ];
 
-const floorOf = (job: Job, inputs: MarginInputs, panel: Panel, E: number): Floor => ({
-  outline: panel.rect,
+const floorOf = (job: Job, inputs: JudgedInputs, panel: Panel, piece: SlabPiece, E: number): Floor => ({
+  outline: piece.rect,
+  ...(piece.within ? { within: piece.within } : {}),
   thickness: panel.thickness,
-  zones: panel.alone === "alone" ? [] : castZones(job, inputs, panel),
+  zones: panel.alone === "alone" ? [] : castZones(job, inputs, panel, piece.rect),
   E,
   nu: NU,
   k: inputs.k,
   unitWeight: UNIT_WEIGHT,
-  joints: panel.alone === "alone" ? [] : jointsAcross(job, panel.rect),
+  joints: piece.joints,
 });
 
-const castZones = (job: Job, inputs: MarginInputs, panel: Panel): { rect: Rect; thickness: number }[] => {
+const castZones = (job: Job, inputs: JudgedInputs, panel: Panel, within: Rect): { rect: Rect; thickness: number }[] => {
   const seen = new Map<string, { rect: Rect; thickness: number }[]>();
   panel.bases.forEach((base) => {
     const zone = zoneUnder(job, base);
     if (!zone || zone.kind === "slab") return;
-    const thickness = inputs.concrete[base.side === "left" ? 0 : 1]!.h;
-    const rects = inscribedRects(zone.outline).map((rect) => ({
-      x0: Math.max(rect.x0, panel.rect.x0),
-      y0: Math.max(rect.y0, panel.rect.y0),
-      x1: Math.min(rect.x1, panel.rect.x1),
-      y1: Math.min(rect.y1, panel.rect.y1),
-    }));
+    const thickness = concreteAt(inputs, base.side).h;
+    const rects = inscribedRects(zone.outline)
+      .map((rect) => ({
+        x0: Math.max(rect.x0, within.x0),
+        y0: Math.max(rect.y0, within.y0),
+        x1: Math.min(rect.x1, within.x1),
+        y1: Math.min(rect.y1, within.y1),
+      }))
+      .filter(({ x0, x1, y0, y1 }) => x1 > x0 && y1 > y0);
     seen.set(
       zone.name,
       rects.map((rect) => ({ rect, thickness })),
@@ -120,28 +133,18 @@ const castZones = (job: Job, inputs: MarginInputs, panel: Panel): { rect: Rect; 
   return [...seen.values()].flat();
 };
 
-/** Joints and cracks as lines that carry nothing across. A slanted or part-length one counts as the whole line nearest to it. */
-const jointsAcross = (job: Job, rect: Rect): Joint[] => {
-  const lines = [
-    ...job.floor.joints
-      .filter((j) => j.state === "standing" || job.floor.state === "to-be-poured")
-      .map(({ from, to }) => [from, to] as const),
-    ...job.floor.cracks.flatMap((crack) => crack.line.slice(1).map((b, i) => [crack.line[i]!, b] as const)),
-  ];
-  const margin = 50;
-  const joints = lines.flatMap(([a, b]): Joint[] => {
-    const axis = Math.abs(a.x - b.x) < Math.abs(a.y - b.y) ? "x" : "y";
-    const at = axis === "x" ? (a.x + b.x) / 2 : (a.y + b.y) / 2;
-    const [lo, hi] = axis === "x" ? [rect.x0, rect.x1] : [rect.y0, rect.y1];
-    return at > lo + margin && at < hi - margin ? [{ axis, at, transfer: { kind: "none" } }] : [];
-  });
-  return joints.filter((j, i) => joints.findIndex((o) => o.axis === j.axis && Math.abs(o.at - j.at) < margin) === i);
+/** All loads of a case, or what of them stands on a piece cut aslant. */
+export const loadsOf = (cases: readonly BaseCase[], id: string, within?: Polygon): FloorCase => {
+  const loads = cases.filter((c) => c.caseId === id).flatMap(loadsOfBase);
+  return { name: id, loads: within ? loads.flatMap((load) => loadOn(load, within)) : loads };
 };
 
-export const loadsOf = (cases: readonly BaseCase[], id: string): FloorCase => ({
-  name: id,
-  loads: cases.filter((c) => c.caseId === id).flatMap(loadsOfBase),
-});
+const loadOn = (load: FloorLoad, within: Polygon): FloorLoad[] => {
+  if (load.kind === "point") return pointInPolygon(load, within) === "outside" ? [] : [load];
+  const anticlockwise = signedArea(load.polygon) > 0 ? load.polygon : load.polygon.toReversed();
+  const polygon = clippedTo(anticlockwise, within);
+  return polygon.length >= 3 && polygonArea(polygon) > 1 ? [{ ...load, polygon }] : [];
+};
 
 const loadsOfBase = ({ base, rest: { forSlab: contact } }: BaseCase): FloorLoad[] => {
   const { x, y } = base.centre;
@@ -163,10 +166,23 @@ const loadsOfBase = ({ base, rest: { forSlab: contact } }: BaseCase): FloorLoad[
   ];
 };
 
+/** Pads count by their upright part: what slopes out of it or reaches under the slab would help and is left out. */
+const uprightParts = (job: Job, { bases }: Panel): Term[] => {
+  const zones = new Set(bases.flatMap((base) => zoneUnder(job, base) ?? []));
+  return [...zones]
+    .filter((zone) => zone.sideSlope > 0 || (zone.tied.known && zone.tied.value === "undercut"))
+    .map((zone) => {
+      const box = boxOf(zone.outline);
+      const words = `${zone.name} counts by its upright part only; ${zone.sideSlope > 0 ? "its sloped sides are" : "what reaches under the slab is"} left out: width`;
+      return term("b", words, box.x1 - box.x0, "length", job.units);
+    });
+};
+
 const resultChecks = (
   job: Job,
-  inputs: MarginInputs,
+  inputs: JudgedInputs,
   panel: Panel,
+  piece: SlabPiece,
   result: FloorResult,
   caseName: string,
   weight: MarginCheck["weight"],
@@ -193,15 +209,15 @@ const resultChecks = (
     units,
     { clause: "practice of ACI 360R, from memory", formula: "f_r / m", worked: `m = ${crackMargin}`, from: [rupture] },
   );
-  const demand = term("σ", `tensile stress at the ${peak.face} of the ${panel.name}`, peak.value, "stress", units, {
+  const demand = term("σ", `tensile stress at the ${peak.face} of the ${piece.name}`, peak.value, "stress", units, {
     clause: "plate on ground that only pushes (docs/theory/plates.md)",
     formula: "6 m / h²",
     worked: `6 × ${Math.round(peak.moment)} N / (${Math.round(peak.thickness)} mm)²`,
-    from: inputs.concrete.map(({ thickness }) => thickness),
+    from: [...inputs.concrete.map(({ thickness }) => thickness), ...piece.shares, ...uprightParts(job, panel)],
   });
   const ground = term(
     "q",
-    `ground pressure under the ${panel.name}, own weight included`,
+    `ground pressure under the ${piece.name}, own weight included`,
     g.groundPressure.value,
     "pressure",
     units,
@@ -217,7 +233,7 @@ const resultChecks = (
       capacity: allowed,
       ratio: peak.value / (fr / crackMargin),
       clause: "ACI 318-19 19.2.3.1, ACI 360R practice",
-      governs: `${panel.name}, ${caseName}`,
+      governs: `${piece.name}, ${caseName}`,
     },
     {
       id: "ground-pressure",
@@ -228,7 +244,7 @@ const resultChecks = (
       capacity: inputs.bearing.term,
       ratio: g.groundPressure.value / inputs.bearing.value,
       clause: inputs.bearing.term.basis ?? "",
-      governs: `${panel.name}, ${caseName}`,
+      governs: `${piece.name}, ${caseName}`,
     },
   ];
 };

@@ -1,5 +1,5 @@
 import { bearing, modulusOfRupture, plainTwoWayShear } from "@floorworthy/engine/codes/aci318-19";
-import { polygonArea, segmentDistance, sides } from "@floorworthy/engine/geometry";
+import { polygonArea, type Segment, segmentDistance, sides } from "@floorworthy/engine/geometry";
 import { type Check, fromBase, type Term, toBase } from "@floorworthy/engine/quantities";
 import {
   closedForms,
@@ -16,17 +16,18 @@ import { barriersFor } from "../barriers.ts";
 import { term } from "../facts/print.ts";
 import { zoneUnder } from "../facts/thickness.ts";
 import { boxOf } from "../layout.ts";
+import { baseWords } from "./base-words.ts";
 import { type BaseCase, pullOf, pushOf } from "./cases.ts";
-import type { MarginInputs } from "./inputs.ts";
+import { concreteAt, type JudgedInputs } from "./inputs.ts";
 import { firstCrackMargin, LOAD_FACTOR, NU } from "./practice.ts";
 
 type Weight = MarginCheck["weight"];
-type Concrete = MarginInputs["concrete"][number];
+type Concrete = JudgedInputs["concrete"][number];
 
 /** Under one base plate: bearing at the toe, punching of the pressed part; the closed forms and the collapse beside. */
-export const plateChecks = (job: Job, inputs: MarginInputs, c: BaseCase, E: number, weight: Weight): MarginCheck[] => {
-  const concrete = inputs.concrete[c.side === "left" ? 0 : 1]!;
-  const governs = `${c.side} base, ${c.caseName}`;
+export const plateChecks = (job: Job, inputs: JudgedInputs, c: BaseCase, E: number, weight: Weight): MarginCheck[] => {
+  const concrete = concreteAt(inputs, c.side);
+  const governs = `${baseWords(c.side)}, ${c.caseName}`;
   const toe = bearingCheck(job, concrete, c, weight, governs);
   if (c.rest.likely.contactZone.length === 0) return [toe];
   const slab = { E, nu: NU, h: concrete.h, k: inputs.k };
@@ -134,7 +135,10 @@ const closedFormChecks = (
     governs,
   });
   const interior = beside("interior", forms.interior);
-  return edgeIsNear(job, c, stiffnessRadius(slab)) ? [interior, beside("edge", forms.edge)] : [interior];
+  const l = stiffnessRadius(slab);
+  if (!edgeIsNear(job, c, l)) return [interior];
+  const edge = [interior, beside("edge", forms.edge)];
+  return cornerIsNear(job, c, l) ? [...edge, beside("corner", forms.corner)] : edge;
 };
 
 const unfolded = ({ clause, formula, worked, from }: Term): Partial<Term> => ({
@@ -146,6 +150,20 @@ const unfolded = ({ clause, formula, worked, from }: Term): Partial<Term> => ({
 
 const edgeIsNear = (job: Job, c: BaseCase, l: number): boolean =>
   barriersFor(job, c.base).some((barrier) => sides(c.base.outline).some((side) => segmentDistance(side, barrier) < l));
+
+/** A support that rests on the floor, less than half an l from where two lines meet that end the concrete. */
+const cornerIsNear = (job: Job, c: BaseCase, l: number): boolean => {
+  if (job.lift.kind === "two-post") return false;
+  const near = barriersFor(job, c.base).filter((b) =>
+    sides(c.base.outline).some((side) => segmentDistance(side, b) < l / 2),
+  );
+  return near.some((p) => near.some((q) => Math.abs(turnBetween(p, q)) > Math.sin(Math.PI / 6)));
+};
+
+const turnBetween = (p: Segment, q: Segment): number => {
+  const [px, py, qx, qy] = [p.b.x - p.a.x, p.b.y - p.a.y, q.b.x - q.a.x, q.b.y - q.a.y];
+  return (px * qy - py * qx) / (Math.hypot(px, py) * Math.hypot(qx, qy));
+};
 
 /** By yield lines, plain concrete: the lower bound never flatters. */
 const collapseCheck = (concrete: Concrete, slab: SlabOnGround, c: BaseCase, governs: string): MarginCheck => {

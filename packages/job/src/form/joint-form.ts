@@ -1,7 +1,17 @@
 import { distance, type Point, type Polygon, sides } from "@floorworthy/engine/geometry";
 import { isMap, type Node } from "yaml";
-import type { Choice } from "../fact.ts";
-import { choice, type Field, type Fields, group, name, plainNumberOrNone, pointOrNone, word } from "../fields/index.ts";
+import type { Choice, Quantity } from "../fact.ts";
+import {
+  choice,
+  type Field,
+  type Fields,
+  group,
+  name,
+  plainNumberOrNone,
+  pointOrNone,
+  quantity,
+  word,
+} from "../fields/index.ts";
 import type { Joint } from "../floor.ts";
 import { type Place, report } from "../reading/place.ts";
 import { existenceWords } from "./words.ts";
@@ -14,6 +24,9 @@ interface WrittenJoint {
   readonly from: Point | undefined;
   readonly to: Point | undefined;
   readonly transfer: Choice<"none" | "interlock" | "dowels">;
+  readonly opening: Quantity;
+  readonly dowelDiameter: Quantity;
+  readonly dowelSpacing: Quantity;
   readonly state: Joint["state"];
 }
 
@@ -38,6 +51,11 @@ const fields: Fields<WrittenJoint> = {
     { none: "nothing crosses", interlock: "the crack's rough faces hold", dowels: "steel dowels cross" },
     "what carries load across it; none counts when left out",
   ),
+  opening: quantity("length", "how far its two sides stand apart; without it interlock is not counted at the worst", {
+    sign: "not-negative",
+  }),
+  dowelDiameter: quantity("length", "diameter of its dowels"),
+  dowelSpacing: quantity("length", "between its dowels"),
   state: word(existenceWords, "is it there or planned", "standing"),
 };
 
@@ -108,13 +126,16 @@ export const jointForm: Field<readonly Joint[]> = {
   read: (node, place) => {
     const joint = written.read(node, place);
     if (!isMap(node)) return [];
-    const { kind, transfer, state } = joint;
+    const { kind, transfer, opening, dowelDiameter, dowelSpacing, state } = joint;
     return endsOf(joint, node, place).map(([from, to], i) => ({
       name: i === 0 ? joint.name : `${joint.name} (${i + 1})`,
       kind,
       from,
       to,
       transfer,
+      opening,
+      dowelDiameter,
+      dowelSpacing,
       state,
     }));
   },

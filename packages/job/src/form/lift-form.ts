@@ -38,8 +38,9 @@ const reaction = group<MakerReaction>("a maker's reaction", "a load the maker st
 
 const support = group<Support>("a support", "a post, frame or foot of a lift that is not two-post", {
   id: name("its name"),
-  at: required(point("its place from the lift's own origin")),
+  at: required(point("its place from the lift's origin, half-way between columns.left and columns.right")),
   outline: outline("what stands on the floor, about its place", { origin: "centre" }),
+  column: text("the column it is a foot of, for mobile columns", 60),
   share: quantity("number", "its share of the lifted weight"),
   P: quantity("force", "downward force"),
   Mx: quantity("moment", "moment about the axis across the vehicle", { sign: "any" }),
@@ -99,7 +100,7 @@ const liftFields: Fields<Lift> = {
   anchors: anchorsForm,
   asks: floorPageForm,
   reactions: list("loads the maker states for one column; they replace our statics", reaction, { most: 20 }),
-  supports: list("posts, frames or feet of a lift that is not two-post", support, { most: 12 }),
+  supports: list("posts, frames or feet of a lift that is not two-post", support, { most: 24 }),
 };
 
 const scalar = (entry: Entry | undefined): string | undefined =>
