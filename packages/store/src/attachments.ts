@@ -1,8 +1,8 @@
 import { createHash } from "node:crypto";
 import type { Kysely } from "kysely";
-import type { Surroundings } from "./open.ts";
 import { StoreRefusal } from "./refusal.ts";
 import type { Store } from "./store.ts";
+import type { Surroundings } from "./surroundings.ts";
 import type { Tables } from "./tables.ts";
 
 export const attachmentsIn = (

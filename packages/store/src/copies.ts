@@ -3,9 +3,9 @@ import { pipeline, Readable } from "node:stream";
 import { createGunzip, createGzip } from "node:zlib";
 import type { Kysely } from "kysely";
 import type { Database } from "./database.ts";
-import type { Surroundings } from "./open.ts";
 import { StoreRefusal } from "./refusal.ts";
 import type { Store } from "./store.ts";
+import type { Surroundings } from "./surroundings.ts";
 import type { Tables } from "./tables.ts";
 
 /** In the order in which they can be filled again. Sessions are not kept: everybody signs in anew after a restore. */

@@ -1,7 +1,7 @@
 import { type Kysely, sql } from "kysely";
-import type { Surroundings } from "./open.ts";
 import { StoreRefusal } from "./refusal.ts";
 import type { DocumentKind, Heading, Revision, Shelf, Store } from "./store.ts";
+import type { Surroundings } from "./surroundings.ts";
 import type { Tables } from "./tables.ts";
 
 type Row = Tables["revisions"] & { kind: string };

@@ -1,8 +1,8 @@
 import type { Kysely } from "kysely";
 import { appendRevision, readRevision } from "./documents.ts";
-import type { Surroundings } from "./open.ts";
 import { StoreRefusal } from "./refusal.ts";
 import type { Entry, Store } from "./store.ts";
+import type { Surroundings } from "./surroundings.ts";
 import type { Tables } from "./tables.ts";
 
 const entryOf = ({ document_id, made_at, received_at, ...rest }: Tables["entries"]): Entry => ({

@@ -11,14 +11,8 @@ import { openPostgres } from "./postgres.ts";
 import { StoreRefusal } from "./refusal.ts";
 import { openSqlite } from "./sqlite.ts";
 import type { Store } from "./store.ts";
+import type { Surroundings } from "./surroundings.ts";
 import type { Tables } from "./tables.ts";
-
-/** What the store asks of the world around it. */
-export interface Surroundings {
-  /** the present instant, ISO, UTC */
-  readonly now: () => string;
-  readonly newId: () => string;
-}
 
 export interface OpenOptions extends Partial<Surroundings> {
   /** brings the tables to this migration only, by its name; for tests of upgrades */

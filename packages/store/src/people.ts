@@ -1,7 +1,7 @@
 import type { Kysely } from "kysely";
-import type { Surroundings } from "./open.ts";
 import { StoreRefusal } from "./refusal.ts";
 import type { Person, Role, Store } from "./store.ts";
+import type { Surroundings } from "./surroundings.ts";
 import type { Tables } from "./tables.ts";
 
 const personOf = ({ id, name, role, password_hash }: Omit<Tables["people"], "at" | "name_key">): Person => ({

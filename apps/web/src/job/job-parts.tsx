@@ -1,6 +1,5 @@
 import { useEffect, useState } from "react";
-import type { Units } from "../work/messages.ts";
-import type { Answers } from "../work/use-answer.ts";
+import type { PartProps } from "./part-props.ts";
 import { AnchorsPart } from "./parts/anchors-part.tsx";
 import { AnswerPart } from "./parts/answer-part.tsx";
 import { FloorPart } from "./parts/floor-part.tsx";
@@ -11,14 +10,6 @@ import { PositionPart } from "./parts/position-part.tsx";
 import { PourPart } from "./parts/pour-part.tsx";
 import { UpkeepPart } from "./parts/upkeep-part.tsx";
 import { type PartId, parts } from "./parts.ts";
-import type { OpenDocument } from "./use-document.ts";
-
-/** What every part of a job is given. */
-export interface PartProps {
-  readonly open: OpenDocument;
-  readonly answers: Answers;
-  readonly units: Units;
-}
 
 const contents: Readonly<Record<PartId, (props: PartProps) => React.ReactNode>> = {
   lift: LiftPart,

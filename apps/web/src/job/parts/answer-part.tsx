@@ -2,7 +2,7 @@ import { Mistakes } from "../../file/job-file.tsx";
 import { MarginAnswer } from "../../margin/margin-answer.tsx";
 import { OutcomeRest } from "../../outcome/outcome-rest.tsx";
 import { MakerPage } from "../../page/maker-page.tsx";
-import type { PartProps } from "../job-parts.tsx";
+import type { PartProps } from "../part-props.ts";
 
 /** The two answers, never merged, and all that goes with them. */
 export const AnswerPart = ({ answers, units }: PartProps) => {

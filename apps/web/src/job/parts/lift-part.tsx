@@ -4,7 +4,7 @@ import { useEffect, useState } from "react";
 import { type Heading, listDocuments, readDocument } from "../../api/documents.ts";
 import { useForm } from "../../form/form-context.ts";
 import { FormField } from "../../form/form-field.tsx";
-import type { PartProps } from "../job-parts.tsx";
+import type { PartProps } from "../part-props.ts";
 
 /** The lift: taken from the catalogue, or typed from its maker's floor page. */
 export const LiftPart = ({ open }: PartProps) => {

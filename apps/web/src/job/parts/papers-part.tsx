@@ -1,5 +1,5 @@
 import { JobFile } from "../../file/job-file.tsx";
-import type { PartProps } from "../job-parts.tsx";
+import type { PartProps } from "../part-props.ts";
 
 /** The papers of the job, and the job as a file. */
 export const PapersPart = ({ open, answers }: PartProps) => (

@@ -1,6 +1,6 @@
 import { jobFields } from "@floorworthy/job/form";
-import { FormGroup } from "../../form/form-group.tsx";
-import type { PartProps } from "../job-parts.tsx";
+import { FormGroup } from "../../form/form-field.tsx";
+import type { PartProps } from "../part-props.ts";
 
 const fields = jobFields as unknown as Parameters<typeof FormGroup>[0]["fields"];
 
