@@ -142,7 +142,7 @@ const print = (job: Job, mm: number): string =>
 const YEAR = 365.25;
 
 const paceWords = (job: Job, { rate, deviation }: CrackGrowth): string =>
-  `by ${print(job, rate * YEAR)} each year in width, give or take ${print(job, deviation * YEAR)}`;
+  `${print(job, rate * YEAR)} of width in a year, give or take ${print(job, deviation * YEAR)}`;
 
 const quietWords = ({ crack, width, near }: Seen): string => {
   const edge = near.length > 0 ? `; it counts as an edge for ${names(near.map(({ anchor }) => anchor))}` : "";

@@ -38,6 +38,13 @@ export const vehicleFacts = (job: Job, vehicle: Vehicle): VehicleFacts => {
     );
   if (weight?.basis.kind === "assumed" && vehicle.weight.known)
     taken.push(`weight ${weight.written}: ${weight.basis.why}`);
+  const ofClass = [
+    vehicle.frontAxle.known && vehicle.frontAxle.basis.kind === "assumed" && "axles",
+    vehicle.wheelbase.known && vehicle.wheelbase.basis.kind === "assumed" && "wheelbase",
+    pickupSpacing.known && pickupSpacing.basis.kind === "assumed" && "lifting points",
+    frame.known && frame.basis.kind === "assumed" && "where it is lifted",
+  ].filter((words) => words !== false);
+  if (ofClass.length > 0) taken.push(`${ofClass.join(", ")}: invented figures typical of the class`);
   return {
     weight,
     offset: [centre.low, centre.high],

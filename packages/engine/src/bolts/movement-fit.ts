@@ -69,29 +69,56 @@ export const fitMovement = (
   return best;
 };
 
-/** The fastest speed of slip at the last visit that the readings allow: misfit no more than `allowed`. mm per day */
+/**
+ * The fastest speed of slip at the last visit that the readings allow: misfit no more than `allowed`. mm per day
+ *
+ * Method: for a given slip the best settling is a = max(0, (ay - s ab)/aa), so the misfit is convex in s and made of two
+ * parabolas that meet where a becomes 0; the larger root against `allowed` is in closed form.
+ */
 export const fastestSlip = (visits: readonly Visit[], pitch: number, error: ReadingError, allowed: number): number => {
   const last = visits[visits.length - 1]!.day;
   let fastest = 0;
   for (const shape of shapesOf(visits)) {
-    const rows = rowsOf(visits, pitch, error, shape);
-    const misfitAt = (slip: number): number =>
-      solve(
-        rows.map((r) => ({ ...r, read: r.read - slip * r.slip })),
-        "settling",
-      ).misfit;
-    let [low, high] = [solve(rows, "both").slip, 1];
-    if (misfitAt(low) > allowed) continue;
-    high += 2 * low;
-    while (misfitAt(high) <= allowed && high < 1e3) high *= 2;
-    for (let step = 0; step < 40; step++) {
-      const middle = (low + high) / 2;
-      if (misfitAt(middle) <= allowed) low = middle;
-      else high = middle;
-    }
-    fastest = Math.max(fastest, (low * shape.power) / (last - shape.onset));
+    const slip = largestSlip(momentsOf(rowsOf(visits, pitch, error, shape)), allowed);
+    fastest = Math.max(fastest, (slip * shape.power) / (last - shape.onset));
   }
   return fastest;
+};
+
+/** Sums of products over the rows: a settling, b slip, y read. */
+interface Moments {
+  readonly aa: number;
+  readonly ab: number;
+  readonly bb: number;
+  readonly ay: number;
+  readonly by: number;
+  readonly yy: number;
+}
+
+const momentsOf = (rows: readonly Row[]): Moments => {
+  let [aa, ab, bb, ay, by, yy] = [0, 0, 0, 0, 0, 0];
+  for (const { settling: a, slip: b, read: y } of rows) {
+    aa += a * a;
+    ab += a * b;
+    bb += b * b;
+    ay += a * y;
+    by += b * y;
+    yy += y * y;
+  }
+  return { aa, ab, bb, ay, by, yy };
+};
+
+/** 0 where no slip of this shape stays within `allowed`. */
+const largestSlip = ({ aa, ab, bb, ay, by, yy }: Moments, allowed: number): number => {
+  const root = (square: number, half: number, rest: number): number => {
+    const inside = half * half - square * (rest - allowed);
+    return square > 0 && inside >= 0 ? Math.max(0, (half + Math.sqrt(inside)) / square) : 0;
+  };
+  const meet = aa > 0 && ab > 0 ? ay / ab : aa > 0 ? Number.POSITIVE_INFINITY : 0;
+  const atMeet = yy - 2 * meet * by + meet * meet * bb;
+  const alone = meet <= 0 || (Number.isFinite(meet) && (atMeet <= allowed || by > meet * bb));
+  if (alone) return root(bb, by, yy);
+  return root(bb - (ab * ab) / aa, by - (ay * ab) / aa, yy - (ay * ay) / aa);
 };
 
 const shapesOf = (visits: readonly Visit[]): Shape[] => {
@@ -127,18 +154,14 @@ const rowsOf = (visits: readonly Visit[], pitch: number, error: ReadingError, sh
 
 /** Two amounts, neither below 0, by least squares. */
 const solve = (rows: readonly Row[], parts: Parts): { settling: number; slip: number; misfit: number } => {
-  const sum = (of: (row: Row) => number): number => rows.reduce((total, row) => total + of(row), 0);
-  const [aa, ab, bb] = [sum((r) => r.settling ** 2), sum((r) => r.settling * r.slip), sum((r) => r.slip ** 2)];
-  const [ay, by] = [sum((r) => r.settling * r.read), sum((r) => r.slip * r.read)];
-  const misfit = (settling: number, slip: number): number =>
-    sum((r) => (r.read - settling * r.settling - slip * r.slip) ** 2);
-  const alone = [
-    { settling: aa > 0 ? Math.max(0, ay / aa) : 0, slip: 0 },
-    { settling: 0, slip: bb > 0 ? Math.max(0, by / bb) : 0 },
-  ];
+  const { aa, ab, bb, ay, by, yy } = momentsOf(rows);
+  const misfit = (a: number, s: number): number =>
+    Math.max(0, yy - 2 * a * ay - 2 * s * by + a * a * aa + 2 * a * s * ab + s * s * bb);
+  const settling = { settling: aa > 0 ? Math.max(0, ay / aa) : 0, slip: 0 };
+  const slip = { settling: 0, slip: bb > 0 ? Math.max(0, by / bb) : 0 };
   const det = aa * bb - ab * ab;
   const together = { settling: (ay * bb - by * ab) / det, slip: (by * aa - ay * ab) / det };
-  const candidates = parts === "settling" ? [alone[0]!] : parts === "slip" ? [alone[1]!] : [...alone];
+  const candidates = parts === "settling" ? [settling] : parts === "slip" ? [slip] : [settling, slip];
   if (parts === "both" && det > 1e-12 * aa * bb && together.settling >= 0 && together.slip >= 0)
     candidates.push(together);
   return candidates

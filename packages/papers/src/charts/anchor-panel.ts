@@ -41,8 +41,8 @@ export const anchorPanel = (history: AnchorHistory, box: Rect, scale: PanelScale
   const bottom = box.y1 - 4;
   const split = top + (bottom - top) * 0.45;
   const time = axis(scale.from, scale.to, left, right);
-  const torque = axis(0, scale.torque, split - 2.4, top + 1.5);
-  const movement = axis(0, scale.movement, bottom, split + 2.4);
+  const torque = axis(0, scale.torque, split - 2.4, top + 2.4);
+  const movement = axis(0, scale.movement, bottom, split + 3.6);
   const grave = answer === "out-of-service";
   const title = answerWords[answer];
   const titleSize = Math.min(2.1, 2.1 * ((box.x1 - box.x0 - 12) / widthOfText(title, 2.1, "bold")));
@@ -55,6 +55,8 @@ export const anchorPanel = (history: AnchorHistory, box: Rect, scale: PanelScale
     }),
     ...frameOf(time, torque),
     ...frameOf(time, movement),
+    words("charts", left + 1, top + 1.6, scale.units === "si" ? "N·m" : "lb-ft", SMALL),
+    words("charts", left + 1, split + 2.8, scale.units === "si" ? "mm" : "in", SMALL),
     ...years(time, bottom),
     ...torqueMarks(history, time, torque),
     ...(setTo === undefined
