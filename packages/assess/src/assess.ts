@@ -26,7 +26,7 @@ export const assess = (job: Job): Assessment => {
     stops: first.stops,
     page: first.page,
     margin: first.margin,
-    survey: surveyOf(job),
+    ...(first.stops.length > 0 ? {} : { survey: surveyOf(job) }),
     missing,
     settling,
     remedies:

@@ -29,7 +29,7 @@ export interface Assessment {
   readonly stops: readonly Stop[];
   readonly page: PageAnswer;
   readonly margin: MarginAnswer;
-  /** what the readings, cores, cracks and distances come to, beside the page's lines */
+  /** what the readings, cores, cracks and distances come to, beside the page's lines; left out under a stop */
   readonly survey?: Survey;
   readonly missing: readonly MissingFact[];
   /** the cheapest set of open questions whose answers settle the outcome; undefined where none is open */

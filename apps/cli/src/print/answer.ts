@@ -1,4 +1,5 @@
 import type { Assessment, MarginCheck, PageLine } from "@floorworthy/assess";
+import { floorAsFound } from "./floor-as-found.ts";
 import { number, section, table, wrap } from "./text.ts";
 import { shownTerm, unfold } from "./unfold.ts";
 
@@ -16,6 +17,7 @@ export const answerLines = (a: Assessment, fold: Fold): string[] => [
   "",
   "THE MAKER'S PAGE decides",
   ...pageTable(a.page.lines),
+  ...floorAsFound(a, fold),
   "",
   "THE MARGIN advises",
   ...wrap(a.margin.sentence),
@@ -31,11 +33,11 @@ export const answerLines = (a: Assessment, fold: Fold): string[] => [
   ...a.cautions.flatMap((caution) => wrap(caution, "! ")),
 ];
 
-const missing = ({ missing: facts }: Assessment): string[] =>
-  section(
-    "What to find out next",
-    facts.map((fact) => `${fact.what}: at worst ${fact.worst}, at best ${fact.best}. ${fact.how} (${fact.cost}).`),
-  );
+const missing = ({ missing: facts, settling }: Assessment): string[] =>
+  section("What to find out next", [
+    ...(settling && facts.length > 1 ? [settling.sentence] : []),
+    ...facts.map((fact) => `${fact.what}: at worst ${fact.worst}, at best ${fact.best}. ${fact.how} (${fact.cost}).`),
+  ]);
 
 const pageTable = (lines: readonly PageLine[]): string[] => {
   const asked = lines.filter((line) => line.result !== "not-asked");

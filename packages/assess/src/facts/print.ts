@@ -33,7 +33,9 @@ const significant = (value: number, digits: number): number => {
   return Math.abs(value) >= 10 ** digits ? Math.round(value / 10) * 10 : Math.round(value * scale) / scale;
 };
 
-const groups = (value: number): string => value.toLocaleString("en-US", { maximumFractionDigits: 6 });
+/** Made once: `toLocaleString` would make one for every number. */
+const grouped = new Intl.NumberFormat("en-US", { maximumFractionDigits: 6 });
+const groups = (value: number): string => grouped.format(value);
 
 /** The unit a term of this kind is shown in. */
 export const unitFor = (kind: Printed, units: UnitSystem): Unit => shownUnit[kind][units];

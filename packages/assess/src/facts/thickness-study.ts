@@ -56,7 +56,10 @@ const groupOf = (
   const prior = priorFor(values);
   const fit = fitCensored(values, prior);
   if (isUnable(fit)) return { ...nothing, unable: fit };
-  const terms = fitTerms(job, name, fit);
+  const lower = lowerFractileBound(fit, CLAIM);
+  if (!Number.isFinite(lower))
+    return { ...nothing, unable: unable(name, "the readings are too uncertain to bound the thickness") };
+  const terms = fitTerms(job, name, fit, Math.max(0, lower));
   return { ...common, terms, bound: terms.at(-1), unable: undefined, more: moreWords(job, fit, asked) };
 };
 
@@ -95,7 +98,7 @@ const onlyAtLeast = ({ units }: Job, name: string, values: readonly Reading[]) =
   return { terms: [bound], bound, unable: undefined };
 };
 
-const fitTerms = ({ units }: Job, name: string, fit: CensoredFit): Term[] => {
+const fitTerms = ({ units }: Job, name: string, fit: CensoredFit, lower: number): Term[] => {
   const mean = term(
     "t̄",
     `mean at the ${name}; for information, never compared with the maker's minimum`,
@@ -125,7 +128,7 @@ const fitTerms = ({ units }: Job, name: string, fit: CensoredFit): Term[] => {
   const bound = term(
     "L",
     `lower bound at the ${name}: 90 % of the concrete is thicker, said with 75 % confidence`,
-    Math.max(0, lowerFractileBound(fit, CLAIM)),
+    lower,
     "length",
     units,
     {
