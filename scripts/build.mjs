@@ -18,6 +18,7 @@ const oursInside = {
 const programs = [
   ["apps/cli/src/main.ts", "dist/floorworthy.mjs"],
   ["apps/server/src/main.ts", "dist/server.mjs"],
+  ["apps/server/src/papers/print-sheet.ts", "dist/print-sheet.mjs"],
 ];
 for (const [entry, outfile] of programs.filter(([entry]) => existsSync(entry))) {
   await build({

@@ -156,6 +156,24 @@ describe("from the field", () => {
   });
 });
 
+describe("papers", () => {
+  test("a sheet comes as PDF, SVG and DXF; a refused one says why", async () => {
+    await ask("POST", "/api/demo");
+    const at = "/api/jobs/records-in-hand/papers/contractor";
+    const pdf = await ask("GET", `${at}?date=2026-01-02`);
+    expect(pdf.headers["content-type"]).toBe("application/pdf");
+    expect(pdf.raw.subarray(0, 5).toString()).toBe("%PDF-");
+    expect((await ask("GET", `${at}?format=svg&units=si`)).body).toContain("<svg");
+    expect((await ask("GET", `${at}?format=dxf`)).raw.toString()).toContain("LWPOLYLINE");
+    const stopped = await ask("GET", "/api/jobs/stamp-at-the-door/papers/contractor");
+    expect(stopped.status).toBe(422);
+    expect(stopped.body.message).toContain("post-tensioned");
+    expect((await ask("GET", "/api/jobs/records-in-hand/papers/none")).status).toBe(404);
+    expect((await ask("GET", `${at}?date=tomorrow`)).status).toBe(400);
+    expect((await ask("GET", "/api/papers")).body.map(({ name }: { name: string }) => name)).toContain("contractor");
+  });
+});
+
 describe("people", () => {
   const password = "a long enough one";
   const add = (name: string, role: Role, headers = {}) => ask("POST", "/api/people", { name, role, password }, headers);
@@ -238,12 +256,14 @@ describe("the demo and the description", () => {
       "/api/jobs/{id}/attachments",
       "/api/jobs/{id}/entries",
       "/api/jobs/{id}/export",
+      "/api/jobs/{id}/papers/{name}",
       "/api/jobs/{id}/revisions",
       "/api/jobs/{id}/revisions/{number}",
       "/api/lifts",
       "/api/lifts/{id}",
       "/api/lifts/{id}/revisions",
       "/api/lifts/{id}/revisions/{number}",
+      "/api/papers",
       "/api/people",
       "/api/people/{id}/role",
       "/api/session",

@@ -12,10 +12,12 @@ import {
   validatorCompiler,
 } from "fastify-type-provider-zod";
 import { guard } from "./guard.ts";
+import { openPrintingRoom } from "./papers/printing-room.ts";
 import { copyRoutes } from "./routes/copies.ts";
 import { demoRoutes } from "./routes/demo.ts";
 import { documentRoutes } from "./routes/documents.ts";
 import { fieldRoutes } from "./routes/field.ts";
+import { paperRoutes } from "./routes/papers.ts";
 import { peopleRoutes } from "./routes/people.ts";
 import { isLocalHost, safeHeaders } from "./safe-headers.ts";
 import { isThisMachine, type Settings } from "./settings.ts";
@@ -64,6 +66,9 @@ export const createServer = async (
   await server.register(documentRoutes(store, "job"));
   await server.register(documentRoutes(store, "lift"));
   await server.register(fieldRoutes(store));
+  const room = openPrintingRoom();
+  server.addHook("onClose", () => room.close());
+  await server.register(paperRoutes(store, room));
   await server.register(copyRoutes(store));
   await server.register(demoRoutes(store, examples));
   await server.register(fastifyStatic, { root: page, cacheControl: true, maxAge: 0 });
