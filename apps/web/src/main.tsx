@@ -8,6 +8,7 @@ import "./look/plan.css";
 import "./look/answers.css";
 import "./look/form.css";
 import "./look/job.css";
+import "./look/papers.css";
 
 createRoot(document.getElementById("root")!).render(
   <StrictMode>

@@ -1,3 +1,4 @@
+import type { drawSheet } from "./draw-sheet.ts";
 import { judge } from "./judge.ts";
 import { summary } from "./summary.ts";
 
@@ -11,6 +12,9 @@ export type Tell = (done: number, of: number) => void;
 export const calls = {
   judge: async (_tell: Tell, ...args: Parameters<typeof judge>) => judge(...args),
   summary: async (_tell: Tell, text: string) => summary(text),
+  listSheets: async (_tell: Tell) => (await import("./draw-sheet.ts")).listSheets(),
+  drawSheet: async (_tell: Tell, ...args: Parameters<typeof drawSheet>) =>
+    (await import("./draw-sheet.ts")).drawSheet(...args),
 };
 
 export type Calls = typeof calls;
