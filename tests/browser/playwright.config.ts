@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "@playwright/test";
 import { findChromium } from "../../scripts/ready.mjs";
 
-const port = "4379";
+const port = process.env.PORT_OF_BROWSER_TESTS ?? "4379";
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const chromium = findChromium();
 
