@@ -37,7 +37,7 @@ export const slack = ({ parts, barriers }: Bay, turn: Turn, p: Point, enough: nu
     return { x: p.x + c * x - s * q.y, y: p.y + s * x + c * q.y };
   };
   let least = Number.POSITIVE_INFINITY;
-  for (const part of ["vehicle", "body", "plates", "anchors"] as const) {
+  for (const part of ["vehicle", "body", "plates", "anchors", "path"] as const) {
     for (const shape of parts[part].map((piece) => piece.map(place)))
       for (const { pieces, clear } of barriers) {
         const held = clear[part];
@@ -80,18 +80,36 @@ const shadow = (p: Polygon, nx: number, ny: number): readonly [number, number] =
   return [low, high];
 };
 
+/** Two stretches of wall with a door between them, which only the way in must miss. */
+const doorJambs = (W: number, D: number, aside: number, clear: number) => {
+  const line = (x0: number, x1: number): Polygon => [
+    { x: x0, y: D },
+    { x: x1, y: D },
+  ];
+  const middle = W / 2 + aside - 200;
+  return [line(-500, middle - 1500), line(middle + 1500, W + 500)].map((shape) => ({
+    shape: { a: shape[0]!, b: shape[1]! },
+    pieces: [shape],
+    clear: { path: clear },
+  }));
+};
+
 export const randomBay = (next: Generator): Bay => {
   const between = (low: number, high: number): number => low + (high - low) * next();
   const whole = (low: number, high: number): number => Math.round(between(low, high));
   const half = whole(900, 1500);
   const plate = whole(180, 300);
+  const tail = whole(1400, 2200);
+  const wide = whole(700, 950);
   const lift = {
     anchors: [-1, 1].flatMap((side) =>
       [-1, 1].map((v) => ({ x: side * half + whole(-120, 120), y: v * whole(80, 160) })),
     ),
     plates: [box(-half - plate, -plate, -half + plate, plate), box(half - plate, -plate, half + plate, plate)],
     body: ell(-half - plate - 50, -plate - 50, half + plate + 50, plate + whole(100, 400), whole(-300, 600), plate),
-    vehicle: box(-whole(700, 950), -whole(1200, 1800), whole(700, 950), whole(1400, 2200)),
+    vehicle: box(-wide, -whole(1200, 1800), wide, tail),
+    // driven in straight from far beyond the room; about half the lifts have a way in
+    path: next() < 0.5 ? box(-wide, -1000, wide, 9000) : undefined,
   };
   const [W, D] = [whole(5200, 7000), whole(5200, 7000)];
   const notched = next() < 0.4;
@@ -104,12 +122,20 @@ export const randomBay = (next: Generator): Bay => {
     box(-far, D, far, far),
     ...(notched ? [box(cx, cy, far, far)] : []),
   ];
-  const held = { anchors: whole(0, 200), plates: next() < 0.5 ? 0 : whole(0, 150), body: 0, vehicle: whole(0, 300) };
+  // a vehicle may reach out over an open side, or keeps off the walls as everything else does
+  const free = next() < 0.3;
+  const held: Clear = {
+    anchors: whole(0, 200),
+    plates: next() < 0.5 ? 0 : whole(0, 150),
+    body: 0,
+    ...(free ? {} : { vehicle: whole(0, 300) }),
+  };
+  const jambs = lift.path ? doorJambs(W, D, whole(0, 400), whole(0, 100)) : [];
   const made = Array.from({ length: whole(1, 6) }, (_, i) => {
     const clear = (
       [
         { anchors: whole(30, 250), plates: whole(0, 80) },
-        { vehicle: whole(0, 300), body: 0 },
+        { vehicle: whole(0, 300), body: 0, path: whole(0, 120) },
         { body: whole(0, 200) },
       ] as const
     )[i % 3]!;
@@ -127,9 +153,19 @@ export const randomBay = (next: Generator): Bay => {
       : { shape: corner.whole, pieces: corner.pieces, clear };
   });
   return {
-    footprint: { anchors: lift.anchors, plates: lift.plates, body: lift.body.whole, vehicle: lift.vehicle },
-    room: { outline: notched ? ell(0, 0, W, D, cx, cy).whole : box(0, 0, W, D), clear: held },
-    obstacles: made.map(({ shape, clear }, i) => ({ id: `o${i}`, name: `obstacle ${i}`, shape, clear })),
+    footprint: {
+      anchors: lift.anchors,
+      plates: lift.plates,
+      body: lift.body.whole,
+      vehicle: lift.vehicle,
+      ...(lift.path ? { path: lift.path } : {}),
+    },
+    room: {
+      outline: notched ? ell(0, 0, W, D, cx, cy).whole : box(0, 0, W, D),
+      clear: held,
+      ...(free ? { free: ["vehicle"] } : {}),
+    },
+    obstacles: [...made, ...jambs].map(({ shape, clear }, i) => ({ id: `o${i}`, name: `obstacle ${i}`, shape, clear })),
     turns: [
       { mirror: "as-drawn", angle: 0 },
       { mirror: next() < 0.5 ? "mirrored" : "as-drawn", angle: next() < 0.5 ? Math.PI : between(0, 2 * Math.PI) },
@@ -139,7 +175,11 @@ export const randomBay = (next: Generator): Bay => {
       plates: lift.plates,
       body: lift.body.pieces,
       vehicle: [lift.vehicle],
+      path: lift.path ? [lift.path] : [],
     },
-    barriers: [{ pieces: outside, clear: held }, ...made.map(({ pieces, clear }) => ({ pieces, clear }))],
+    barriers: [
+      { pieces: outside, clear: held },
+      ...[...made, ...jambs].map(({ pieces, clear }) => ({ pieces, clear })),
+    ],
   };
 };

@@ -7,12 +7,15 @@ import { createGenerator } from "@floorworthy/engine/numerics";
 import {
   blockedBy,
   closedWindows,
+  deepestPlace,
   feasiblePositions,
   type LiftFootprint,
   type Placement,
   type Region,
+  slackAt,
   smallestMove,
   type Turn,
+  windowThrough,
 } from "@floorworthy/engine/placement";
 import { isUnable, type Unable } from "@floorworthy/engine/quantities";
 import { describe, expect, test } from "vitest";
@@ -220,6 +223,88 @@ describe("laws", () => {
       expect(area(finer[0]!)).toBeGreaterThanOrEqual(all - 1);
     });
   });
+});
+
+describe("windows and the place with most room", () => {
+  const inside = (p: Point, placement: Placement): boolean => feasible(p, placement);
+
+  test("a window's ends are feasible just within and blocked just beyond, and named", () => {
+    let ends = 0;
+    bays.slice(0, 100).forEach((_, i) => {
+      const placement = solved[i]![0]!;
+      const region = placement.regions[0];
+      const at = region && deepestPlace(region)?.at;
+      if (!at) return;
+      for (const way of [
+        { x: 1, y: 0 },
+        { x: 0, y: 1 },
+        { x: 0.6, y: 0.8 },
+      ]) {
+        const window = windowThrough(placement, at, way)!;
+        const on = (t: number): Point => ({ x: at.x + t * way.x, y: at.y + t * way.y });
+        for (const [t, beyond] of [
+          [window.from, -0.4],
+          [window.to, 0.4],
+        ] as const) {
+          ends++;
+          expect(inside(on(t - beyond / 4), placement) || window.to - window.from < 0.3).toBe(true);
+          expect(inside(on(t + beyond), placement)).toBe(false);
+        }
+        expect(window.heldBackBy.length).toBeGreaterThan(0);
+        expect(window.heldOnBy.length).toBeGreaterThan(0);
+      }
+    });
+    expect(ends).toBeGreaterThan(150);
+  });
+
+  test("no point of a grid over the region has more room than the deepest place, by its precision", () => {
+    solved.slice(0, 60).forEach(([placement], i) => {
+      for (const region of placement!.regions) {
+        const deepest = deepestPlace(region, 1)!;
+        const room = (p: Point): number => Math.min(...rings(region).map((ring) => distanceToBoundary(p, ring)));
+        expect(feasible(deepest.at, { ...placement!, regions: [region] })).toBe(true);
+        expect(Math.abs(room(deepest.at) - deepest.room)).toBeLessThan(1e-6);
+        for (const p of gridOf(211, i))
+          if (feasible(p, { ...placement!, regions: [region] }))
+            expect(room(p)).toBeLessThanOrEqual(deepest.room + 1 + 0.02 * 9000);
+      }
+    });
+  });
+
+  test("the deepest place of a 3-4-5 triangle is its incentre, of a long strip the middle of its width nearest by", () => {
+    const triangle = [
+      { x: 0, y: 0 },
+      { x: 400, y: 0 },
+      { x: 0, y: 300 },
+    ];
+    const incentre = deepestPlace({ outline: triangle, holes: [] }, 0.001)!; // inradius (a + b − c) / 2 = 100
+    expect(incentre.room).toBeCloseTo(100, 2);
+    expect(Math.hypot(incentre.at.x - 100, incentre.at.y - 100)).toBeLessThan(0.1);
+    const strip = [
+      { x: 0, y: 0 },
+      { x: 9000, y: 0 },
+      { x: 9000, y: 100 },
+      { x: 0, y: 100 },
+    ];
+    const near = deepestPlace({ outline: strip, holes: [] }, 0.1, { x: 7000, y: -500 })!;
+    expect(near.room).toBeGreaterThan(49.8);
+    expect(Math.abs(near.at.x - 7000)).toBeLessThan(30);
+  });
+
+  test("slack is what brute force finds", () => {
+    bays.slice(0, 60).forEach((bay, i) => {
+      const placement = solved[i]![0]!;
+      for (const p of gridOf(1303, i)) {
+        const least = slackAt(placement, p);
+        const s = slack(bay, bay.turns[0]!, p, Number.NEGATIVE_INFINITY);
+        if (s > 0) expect(Math.abs(least - s)).toBeLessThan(0.01);
+        else expect(least < 0.01 || !insideRoomAt(placement, p)).toBe(true);
+      }
+    });
+  });
+
+  const insideRoomAt = (placement: Placement, p: Point): boolean =>
+    !blockedBy(placement, p).some(({ id }) => id === "room");
 });
 
 describe("what cannot be answered is said", () => {

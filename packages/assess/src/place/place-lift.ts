@@ -174,7 +174,7 @@ const wayOf = (
   constraints: readonly Constraint[],
 ): Way => {
   const regions = placement.regions.flatMap((region): PlaceRegion[] => {
-    const roomiest = deepestPlace(region, 0.25, pose.middle);
+    const roomiest = deepestPlace(region, 1, pose.middle);
     if (!roomiest) return [];
     const area = polygonArea(region.outline) - region.holes.reduce((sum, hole) => sum + polygonArea(hole), 0);
     return [{ ...region, area, roomiest, away: distance(nearestPlace(pose.middle, region), pose.middle) }];

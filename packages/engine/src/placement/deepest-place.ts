@@ -1,4 +1,4 @@
-import { distance, distanceToBoundary, type Point, pointInPolygon } from "../geometry/index.ts";
+import { distance, distanceToBoundary, type Point, pointInPolygon, polygonCentroid } from "../geometry/index.ts";
 import type { Region } from "./region.ts";
 
 /** A place and the radius of the largest circle about it that stays inside, mm. */
@@ -16,15 +16,18 @@ interface Cell extends DeepPlace {
 }
 
 /** What a mm away from the wanted place takes off a mm of room: of places with equal room the nearest is found. */
-const FAR = 0.01;
+const FAR = 0.02;
 
 /**
  * The place of a region that is farthest from its boundary, to `precision` (mm): where a mark that is a little off does no
- * harm. Method: squares over the region, the one with the largest possible room (its centre's, plus half its diagonal)
- * split in four first, until no square can beat the best centre by more than the precision. Of places with (nearly) the same
- * room, the one nearest to `near`. Undefined of an empty region.
+ * harm. Method: squares over the region, split in four as long as one can beat the best centre by more than the precision (the
+ * room at its centre plus half its diagonal is the most that it can hold). Of places with nearly the same room (2 cm per m of distance) the one nearest to `near`, the centroid unless given. Undefined of an empty region.
  */
-export const deepestPlace = (region: Region, precision = 1, near?: Point): DeepPlace | undefined => {
+export const deepestPlace = (
+  region: Region,
+  precision = 1,
+  near: Point = polygonCentroid(region.outline),
+): DeepPlace | undefined => {
   const xs = region.outline.map((p) => p.x);
   const ys = region.outline.map((p) => p.y);
   if (xs.length < 3) return undefined;
@@ -32,7 +35,7 @@ export const deepestPlace = (region: Region, precision = 1, near?: Point): DeepP
   const size = Math.max(Math.min(x1 - x0, y1 - y0), Math.max(x1 - x0, y1 - y0) / 64);
   const columns = Math.max(1, Math.ceil((x1 - x0) / size));
   const rows = Math.max(1, Math.ceil((y1 - y0) / size));
-  const waiting = Array.from({ length: columns * rows }, (_, i) =>
+  let cells: readonly Cell[] = Array.from({ length: columns * rows }, (_, i) =>
     cellAt(
       region,
       near,
@@ -41,16 +44,17 @@ export const deepestPlace = (region: Region, precision = 1, near?: Point): DeepP
       size / 2,
     ),
   );
-  let best: Cell | undefined;
-  while (waiting.length > 0) {
-    const next = waiting.reduce((a, b, i) => (b.most > waiting[a]!.most ? i : a), 0);
-    const [cell] = waiting.splice(next, 1) as [Cell];
-    if (!best || cell.worth > best.worth) best = cell;
-    if (cell.most - best.worth <= precision) continue;
-    const h = cell.half / 2;
-    for (const [dx, dy] of QUARTERS) waiting.push(cellAt(region, near, cell.at.x + dx * h, cell.at.y + dy * h, h));
+  let best = cells[0]!;
+  while (cells.length > 0) {
+    best = cells.reduce((a, b) => (b.worth > a.worth ? b : a), best);
+    const { worth } = best;
+    cells = cells
+      .filter(({ most }) => most - worth > precision)
+      .flatMap(({ at, half }) =>
+        QUARTERS.map(([dx, dy]) => cellAt(region, near, at.x + (dx * half) / 2, at.y + (dy * half) / 2, half / 2)),
+      );
   }
-  return best && { at: best.at, room: best.room };
+  return { at: best.at, room: best.room };
 };
 
 const QUARTERS = [
@@ -60,10 +64,10 @@ const QUARTERS = [
   [1, 1],
 ] as const;
 
-const cellAt = (region: Region, near: Point | undefined, x: number, y: number, half: number): Cell => {
+const cellAt = (region: Region, near: Point, x: number, y: number, half: number): Cell => {
   const at = { x, y };
   const room = roomAt(region, at);
-  const worth = room - (near ? FAR * distance(at, near) : 0);
+  const worth = room - FAR * distance(at, near);
   return { at, room, half, worth, most: worth + half * Math.SQRT2 * (1 + FAR) };
 };
 
