@@ -46,13 +46,17 @@ export const setOutCommand = (program: Command): void => {
           const printed = printedOn(date);
           if (!json) console.log("");
           const say = json ? console.error : console.log;
-          await writeSheet(installerSheet(job, assessment, { date: printed, paper }), {
-            out,
-            jobFile: path,
-            name: "installer",
-            title: `Installer's sheet: ${job.title}`,
-            date: printed,
-          });
+          await writeSheet(
+            installerSheet(job, assessment, { date: printed, paper }),
+            {
+              out,
+              jobFile: path,
+              name: "installer",
+              title: `Installer's sheet: ${job.title}`,
+              date: printed,
+            },
+            say,
+          );
           for (const file of await writeTemplates(job, assessment, { out, jobFile: path, paper, date: printed }))
             say(file);
         }

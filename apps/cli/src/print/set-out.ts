@@ -15,7 +15,7 @@ export const tape = (term: Term | undefined): string =>
       ? printInUnit(term.value, "in", { fraction: 16 })
       : term.unit === "mm"
         ? printInUnit(term.value, "mm", { precision: term.value < 10 ? 1 : 0 })
-        : `${number(term.value)} ${term.unit}`;
+        : printInUnit(term.value, term.unit);
 
 /** May holes be drilled; then the marks, the squareness, the hole, shims, torque and the order of work. */
 export const setOutLines = (s: SetOut, shims: ShimPlan, units: UnitSystem, fold: "folded" | "unfolded"): string[] => [

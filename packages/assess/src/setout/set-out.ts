@@ -3,12 +3,14 @@ import type { Job } from "@floorworthy/job";
 import type { Assessment, PlacedBase } from "../assessment.ts";
 import { basisWords } from "../facts/known.ts";
 import { term } from "../facts/print.ts";
+import { shimPlan } from "../shims/shim-plan.ts";
 import { crossPattern } from "./cross-pattern.ts";
 import { type Drilling, settingGround } from "./ground.ts";
 import { type HoleCheck, type HoleDetail, holeDetail } from "./hole-detail.ts";
 import { columnMarks, datums, holeMarks, type Mark } from "./marks.ts";
 import { orderOfWork } from "./order-of-work.ts";
 import { practice } from "./practice.ts";
+import { recordedFaults } from "./recorded-faults.ts";
 import { type SquareCheck, squareChecks } from "./square.ts";
 
 /** Everything to mark, drill, set and torque one lift. */
@@ -43,7 +45,7 @@ export const setOut = (job: Job, assessment: Assessment): SetOut | Unable => {
   if (isUnable(ground)) return ground;
   const { bases } = assessment.layout;
   const hole = holeDetail(job);
-  const faults = faultsOf(job, hole);
+  const faults = [...recordedFaults(job), ...faultsOf(job, hole)];
   const drilling: Drilling = faults.length > 0 ? "marks-only" : ground.drilling;
   const walls = datums(job);
   const torque = torqueCard(job, bases);
@@ -92,6 +94,9 @@ const tolerancesOf = (job: Job): Term[] =>
   );
 
 const faultsOf = (job: Job, hole: HoleDetail): string[] => [
+  ...shimPlan(job)
+    .bases.filter((base) => base.bedding === "put-the-floor-right")
+    .map((base) => `The floor falls too far under the ${base.side} base for shims or grout: have it put right first.`),
   ...hole.checks.filter((c) => c.weight === "limit" && c.ratio > 1 + 1e-9).map((c) => faultWords(job, c, hole)),
   ...(hole.lacking.length > 0 ? [`Nothing is drilled before these are known: ${hole.lacking.join(", ")}.`] : []),
 ];

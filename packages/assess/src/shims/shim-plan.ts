@@ -1,5 +1,5 @@
 import { type Point, polygonArea, polygonCentroid } from "@floorworthy/engine/geometry";
-import type { Term } from "@floorworthy/engine/quantities";
+import { fromBase, type Term } from "@floorworthy/engine/quantities";
 import type { BaseCorner, Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
 import { basisWords } from "../facts/known.ts";
@@ -143,18 +143,16 @@ const groutOf = (job: Job, base: PlacedBase, plane: FloorPlane, target: number):
   const area = polygonArea(base.outline);
   const centre = polygonCentroid(base.outline) ?? base.centre;
   const net = area * Math.max(0, target - heightAt(plane, centre));
-  return term(
-    "V",
-    `non-shrink grout under the ${base.side} base`,
-    net * (1 + practice.groutWaste),
-    "volume",
-    job.units,
-    {
-      formula: "plate area × gap at its middle × 1.1",
-      worked: `${Math.round(area)} mm² × ${shownMm(target - heightAt(plane, centre))} mm × 1.1`,
-      clause: "10 % over: common practice, no source",
-    },
-  );
+  const unit = job.units === "si" ? "m³" : "ft³";
+  return {
+    symbol: "V",
+    words: `non-shrink grout to mix for the ${base.side} base`,
+    value: fromBase(net * (1 + practice.groutWaste), unit),
+    unit,
+    formula: "plate area × gap at its middle × 1.1",
+    worked: `${Math.round(area)} mm² × ${shownMm(target - heightAt(plane, centre))} mm × 1.1`,
+    clause: "10 % over: common practice, no source",
+  };
 };
 
 const headOff = (job: Job, { sx, sy }: FloorPlane, words: string): Term | undefined => {

@@ -49,7 +49,7 @@ export const templateDrawing = (job: Job, base: PlacedBase): Drawing => {
 };
 
 export const templateWords = (job: Job, base: PlacedBase): string =>
-  `${base.side} column of ${job.lift.name}, full size, seen from above. Compare with the real base plate before marking.`;
+  `${base.side === "left" ? "Left" : "Right"} column of ${job.lift.name}, full size, seen from above. Compare with the real base plate before marking.`;
 
 export const describeTemplate = (job: Job, base: PlacedBase): string =>
   `Full-size template of the ${base.side} base plate of ${job.lift.name} with ${base.anchors.length} holes, seen from above.`;

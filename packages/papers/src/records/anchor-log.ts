@@ -1,7 +1,9 @@
 import type { Assessment } from "@floorworthy/assess";
+import type { Rect } from "@floorworthy/engine/geometry";
 import type { Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
-import type { Drawing } from "../drawing/drawing.ts";
+import type { Drawing, Item } from "../drawing/drawing.ts";
+import { plateKey } from "../sheets/plate-key.ts";
 import type { SheetOptions } from "../sheets/sheet.ts";
 import { mayRecord, tooMuch } from "./may-record.ts";
 import { page, type Section, stacked } from "./upright.ts";
@@ -27,7 +29,7 @@ export const anchorLog = (job: Job, assessment: Assessment, options: SheetOption
     options,
     {
       title: "Anchor log",
-      sentence: `${askedOf(job)} One line per anchor as it is set; afterwards at every visit the turn that brings the nut to its torque, and the stud above the plate.`,
+      sentence: `${askedOf(job)} One line per anchor as it is set (stud: above the plate; turn: of the nut from snug). At every visit: how far the nut turned to its torque, and the stud.`,
       lies: "on-its-side",
       cells: [
         { caption: "Anchor product, lot", words: job.installation?.lot ? [job.installation.lot] : [] },
@@ -35,11 +37,22 @@ export const anchorLog = (job: Job, assessment: Assessment, options: SheetOption
         { caption: "Written by, date", words: [] },
       ],
     },
-    (box) =>
-      stacked([logOf(job, assessment)], box, "note-log", 2.15) ??
-      stacked([logOf(job, assessment)], box, "note-log", 1.8),
+    (box) => withKeys(job, assessment, box),
   ) ??
   tooMuch(name);
+
+const KEY = 42;
+
+/** The log, and below it which hole is which where there is room. */
+const withKeys = (job: Job, assessment: Assessment, box: Rect): readonly Item[] | undefined => {
+  const { bases } = assessment.layout;
+  const log = (y1: number, size: number) => stacked([logOf(job, assessment)], { ...box, y1 }, "note-log", size);
+  const short = bases.length > 0 ? log(box.y1 - KEY, 2.15) : undefined;
+  const keys = bases.map((base, i) =>
+    plateKey(base, { x0: box.x0 + 4 + i * 60, x1: box.x0 + 54 + i * 60, y0: box.y1 - KEY + 3, y1: box.y1 }),
+  );
+  return short ? [...short, ...keys] : (log(box.y1, 2.15) ?? log(box.y1, 1.8));
+};
 
 const askedOf = ({ lift, ...job }: Job): string => {
   const whole = { lift, ...job } as Job;
@@ -68,7 +81,7 @@ const logOf = (job: Job, { layout }: Assessment): Section => {
       { heading: "Turn", share: 10 },
       { heading: "By", share: 8 },
       ...Array.from({ length: VISITS }, (_, i) => [
-        { heading: visits[i]?.date ?? "Date:", share: 16 },
+        { heading: `turn, ${visits[i]?.date ?? "on ______"}`, share: 17 },
         { heading: "stud", share: 12 },
       ]).flat(),
       { heading: "Seen", share: 24 },

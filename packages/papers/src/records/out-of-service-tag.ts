@@ -23,16 +23,16 @@ export const outOfServiceTag = (
   const big = (y: number, what: string): { items: Item[]; bottom: number } => {
     const em = Math.min(60, (across - 8) / widthOfText(what, 1, "bold"));
     return {
-      items: [words("note-tag-heading", width / 2, y + em * 0.75, what, em, { align: "middle", lettering: "bold" })],
-      bottom: y + em * 0.86,
+      items: [words("note-tag-heading", width / 2, y + em * 0.78, what, em, { align: "middle", lettering: "bold" })],
+      bottom: y + em * 0.99,
     };
   };
-  const first = big(EDGE + BAND + 22, "OUT OF");
-  const second = big(first.bottom + 2, "SERVICE");
-  const third = big(second.bottom + 3, "DO NOT LIFT  ·  DO NOT REMOVE");
+  const first = big(EDGE + BAND + 16, "OUT OF");
+  const second = big(first.bottom, "SERVICE");
+  const third = big(second.bottom + 1, "DO NOT LIFT  ·  DO NOT REMOVE");
   const why =
     assessment.outcome === "out-of-service" || assessment.stops.length > 0 ? (assessment.reasons[0] ?? "") : "";
-  const top = third.bottom + 6;
+  const top = third.bottom + 3;
   const bottom = height - EDGE - BAND - 8;
   return [
     {
@@ -46,18 +46,18 @@ export const outOfServiceTag = (
         {
           kind: "circle",
           tag: "hole",
-          centre: { x: width / 2, y: EDGE + BAND + 11 },
+          centre: { x: width / 2, y: EDGE + BAND + 9 },
           radius: 5,
           pen: "frame",
           hatch: "blank",
         },
-        words("note-hole", width / 2 + 8, EDGE + BAND + 12, "hang here, at the controls, with the lock", 2.6),
+        words("note-hole", width / 2 + 8, EDGE + BAND + 10, "hang here, at the controls, with the lock", 2.6),
         ...first.items,
         ...second.items,
         ...third.items,
         ...linesOf(job, why, date, { x0, x1, y0: top, y1: bottom }),
         ...wrapText(standing, 1.9, "regular", across).map((line, i) =>
-          words("note-standing", width / 2, bottom + 3.4 + i * 2.3, line, 1.9, { align: "middle" }),
+          words("note-standing", width / 2, bottom + 4.6 + i * 2.3, line, 1.9, { align: "middle" }),
         ),
       ],
     },

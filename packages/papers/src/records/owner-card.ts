@@ -46,10 +46,14 @@ export const ownerCard = (job: Job, assessment: Assessment, options: SheetOption
         2.6,
       );
       const middle = (box.x0 + box.x1) / 2;
-      const notes = setNotes(cardNotes(job), [
-        { x0: box.x0, x1: middle - 2.5, y0: top + 2, y1: box.y1 - 46 },
-        { x0: middle + 2.5, x1: box.x1, y0: top + 2, y1: box.y1 - 46 },
-      ]);
+      const notes = setNotes(
+        cardNotes(job),
+        [
+          { x0: box.x0, x1: middle - 2.5, y0: top + 2, y1: box.y1 - 46 },
+          { x0: middle + 2.5, x1: box.x1, y0: top + 2, y1: box.y1 - 46 },
+        ],
+        3.6,
+      );
       if (!call || !notes) return undefined;
       const rated = weightOf(job.lift.rated, job);
       const head: Item[] = [
@@ -101,7 +105,7 @@ const cardNotes = (job: Job): readonly Note[] => [
 
 const datesOf = (job: Job): string[] => {
   const day = job.installation?.date;
-  const after = (days: number): string => (day ? `${dayAfter(day, days) ?? "______"}` : "on ______________");
+  const after = (days: number): string => (day && dayAfter(day, days)) ?? "______________";
   return [
     `after a week to a month: by ${after(30)}`,
     `then every quarter of the first year: ${after(90)}`,

@@ -51,9 +51,8 @@ export const stacked = (
         items.push(words(`${tag}-heading`, box.x0, y, heading, HEADING, { lettering: "bold" }));
         y += 1;
       }
-      const plain = columns.every((c) => c.heading === "");
       const table = setTable(
-        { tag: `${tag}-${i}`, columns: plain ? columns : columns, rows, size, rowHeight: rowHeight + extra },
+        { tag: `${tag}-${i}`, columns, rows, size, rowHeight: rowHeight + extra },
         { ...box, y0: y },
       );
       items.push(...table.items);
@@ -64,7 +63,7 @@ export const stacked = (
   const count = sections.reduce((n, s) => n + s.rows.length, 0);
   let made = set(0);
   if (made.bottom > box.y1) return undefined;
-  for (let extra = Math.min(6, (box.y1 - made.bottom) / Math.max(1, count)); extra > 0.05; extra *= 0.8) {
+  for (let extra = Math.min(12, (box.y1 - made.bottom) / Math.max(1, count)); extra > 0.05; extra *= 0.8) {
     const tried = set(extra);
     if (tried.bottom <= box.y1) {
       made = tried;

@@ -6,13 +6,26 @@ import { marksOf } from "../drawing/marks.ts";
 import { placeLabels } from "../drawing/place-labels.ts";
 import { boxOfText } from "../drawing/text-width.ts";
 import { FIGURES } from "../plan/chain.ts";
-import { scaleToFit } from "../plan/scales.ts";
+import type { Scale } from "../plan/scales.ts";
 import { printLength, type UnitSystem } from "../print/measure.ts";
 
 export const mmOf = (term: Term | undefined): number | undefined => term && toBase(term.value, term.unit);
 
-const HALF = 62;
-const margins = { left: 26, right: 24, top: 4, bottom: 4 } as const;
+const HALF = 46;
+const margins = { left: 15, right: 24, top: 3, bottom: 3 } as const;
+
+/** Scales of a detail, largest first. */
+const details: Readonly<Record<UnitSystem, readonly Scale[]>> = {
+  "inch-pound": [
+    { ratio: 2, written: "half size" },
+    { ratio: 3, written: "4 in = 1 ft" },
+    { ratio: 4, written: "3 in = 1 ft" },
+    { ratio: 6, written: "2 in = 1 ft" },
+    { ratio: 8, written: "1 1/2 in = 1 ft" },
+    { ratio: 12, written: "1 in = 1 ft" },
+  ],
+  si: [2, 2.5, 5, 10, 20].map((ratio) => ({ ratio, written: `1:${ratio}` })),
+};
 
 const rectangle = (x0: number, y0: number, x1: number, y1: number): Point[] => [
   { x: x0, y: y0 },
@@ -42,7 +55,9 @@ export const holeSection = (hole: HoleDetail, units: UnitSystem, zone: Rect): Gr
     width: zone.x1 - zone.x0 - margins.left - margins.right,
     height: zone.y1 - zone.y0 - margins.top - margins.bottom,
   };
-  const { ratio, written } = scaleToFit(2 * HALF, height, free, units);
+  const { ratio, written } =
+    details[units].find((scale) => (2 * HALF) / scale.ratio <= free.width && height / scale.ratio <= free.height) ??
+    details[units].at(-1)!;
   const k = 1 / ratio;
   const origin = {
     x: zone.x0 + margins.left + free.width / 2,
@@ -65,7 +80,7 @@ export const holeSection = (hole: HoleDetail, units: UnitSystem, zone: Rect): Gr
     part("concrete", rectangle(-HALF, 0, HALF, h), "edge", "concrete"),
     part("hole", rectangle(-d0 / 2, 0, d0 / 2, h1), "wall", "blank"),
     ...[-1, 1].flatMap((side) => [
-      ...(s > 0 ? [part("shims", rectangle(side * (d0 / 2 + 2), -s, side * 44, 0), "thin", "diagonal")] : []),
+      ...(s > 0 ? [part("shims", rectangle(side * (d0 / 2 + 2), -s, side * 36, 0), "thin", "diagonal")] : []),
       part("plate", rectangle(side * (d0 / 2 + 1), -s - t, side * HALF * 0.9, -s), "wall", "blank"),
     ]),
     part("washer", rectangle(-d0 * 1.3, -s - t - w, d0 * 1.3, -s - t), "thin", "blank"),
@@ -83,15 +98,15 @@ export const holeSection = (hole: HoleDetail, units: UnitSystem, zone: Rect): Gr
     ),
   ];
   const dimensions = [
-    tall(-HALF, 0, h1, -4, `drill ${printLength(h1, units)}`),
-    tall(-HALF, 0, hnom, -15, `set ${printLength(hnom, units)}`),
-    tall(HALF, 0, h, 4, `slab ${printLength(h, units)}`),
-    ...(length === undefined ? [] : [tall(HALF, -top, 0, 4, `stud ${printLength(top, units)}`)]),
+    tall(-HALF, 0, h1, -4.5, `drill ${printLength(h1, units)}`, "along"),
+    tall(-HALF, 0, hnom, -10.5, `set ${printLength(hnom, units)}`, "along"),
+    tall(HALF, 0, h, 4, `slab ${printLength(h, units)}`, "across"),
+    ...(length === undefined ? [] : [tall(HALF, -top, 0, 4, `stud ${printLength(top, units)}`, "across")]),
   ];
   const items = [...drawn, ...dimensions];
   const marks = marksOf(items, { k, s: 1, origin });
   const wanted = [
-    ...(s > 0 ? [{ words: `shims ${printLength(s, units)} at most`, at: { x: 40, y: -s / 2 } }] : []),
+    ...(s > 0 ? [{ words: `shims ${printLength(s, units)} at most`, at: { x: 34, y: -s / 2 } }] : []),
     {
       words: plate === undefined ? "base plate" : `plate ${printLength(t, units)}`,
       at: { x: -HALF * 0.8, y: -s - t / 2 },
@@ -129,7 +144,14 @@ export const holeSection = (hole: HoleDetail, units: UnitSystem, zone: Rect): Gr
   };
 };
 
-const tall = (x: number, from: number, to: number, offsetPaper: number, words: string): Dimension => ({
+const tall = (
+  x: number,
+  from: number,
+  to: number,
+  offsetPaper: number,
+  words: string,
+  figure: "along" | "across",
+): Dimension => ({
   kind: "dimension",
   tag: "dimensions",
   axis: "y",
@@ -139,6 +161,6 @@ const tall = (x: number, from: number, to: number, offsetPaper: number, words: s
   offsetPaper,
   words,
   row: 0,
-  figure: "across",
+  figure,
   size: FIGURES,
 });

@@ -21,6 +21,7 @@ import {
   writeDownNote,
 } from "./installer-notes.ts";
 import type { Note } from "./note.ts";
+import { plateKey } from "./plate-key.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { setNotes } from "./set-notes.ts";
 import type { SheetOptions } from "./sheet.ts";
@@ -113,8 +114,8 @@ const shimWords = (job: Job): string[] => {
   const inUnits = (mm: number): string => printLength(mm, job.units);
   return [
     ...planned.map(
-      ({ side, corners }) =>
-        `${side} base: ${corners.map(({ id, stack }) => `${id} ${stack.height === 0 ? "none" : inUnits(stack.height)}`).join(", ")}.`,
+      ({ side, corners, bedding }) =>
+        `${side} base${bedding === "shims" || bedding === "as-it-stands" ? "" : ", more than shims alone may carry"}: ${corners.map(({ id, stack }) => `${id} ${stack.height === 0 ? "none" : inUnits(stack.height)}`).join(", ")}.`,
     ),
     planned.length < bases.length ? "Level the floor at all four corners of each base before the column stands." : "",
     `Shims beside every anchor. More than ${inUnits(toBase(limit.value, limit.unit))} without grout: ask the maker.`,
@@ -130,12 +131,13 @@ const bodyItems = (
   box: Rect,
 ): { items: readonly Item[]; scales: string } | undefined => {
   const split = box.x0 + (box.x1 - box.x0) * 0.45;
-  const table = holeTable(job, made.holes, { x0: box.x0 + 2, x1: split - 2, y0: 0, y1: 0 });
+  const tableEnd = box.x0 + (split - box.x0) * 0.67;
+  const table = holeTable(job, made.holes, { x0: box.x0 + 2, x1: tableEnd, y0: 0, y1: 0 });
   const tableTop = box.y1 - table.height - 2;
   const plan = planGround(job, assessment, { x0: box.x0 + 1, y0: box.y0 + 4.5, x1: split - 1, y1: tableTop - 8 });
   if (!plan) return undefined;
-  const tall = made.drilling === "may-drill" ? 58 : 0;
-  const half = split + (box.x1 - split) * 0.46;
+  const tall = made.drilling === "may-drill" ? 74 : 0;
+  const half = split + (box.x1 - split) * 0.48;
   const section = tall
     ? holeSection(made.hole, job.units, { x0: split + 1, y0: box.y0 + 5, x1: half - 1, y1: box.y0 + tall - 1 })
     : undefined;
@@ -153,7 +155,7 @@ const bodyItems = (
       ];
   const [first, ...rest] = columns;
   const all = notesOf(job, made);
-  const notes = section ? splitNotes(all, first!, rest) : setNotes(all, columns);
+  const notes = section ? splitNotes(all, first!, rest) : setNotes(all, columns, 3.2);
   if (!notes) return undefined;
   const { x, y } = made.walls;
   return {
@@ -165,6 +167,7 @@ const bodyItems = (
       }),
       ...scaleBar({ x: box.x0 + 2, y: tableTop - 3.5 }, plan.scale, job.units),
       ...table.items(tableTop),
+      ...keys(assessment, { x0: tableEnd + 1, x1: split - 1, y0: tableTop - 1, y1: box.y1 - 1 }),
       rule(split, box.y0, split, box.y1),
       ...(section
         ? [
@@ -177,6 +180,12 @@ const bodyItems = (
       ...notes.items,
     ],
   };
+};
+
+/** Both bases from above with the names of their holes. */
+const keys = ({ layout }: Assessment, { x0, x1, y0, y1 }: Rect): readonly Item[] => {
+  const width = (x1 - x0) / Math.max(1, layout.bases.length);
+  return layout.bases.map((base, i) => plateKey(base, { x0: x0 + i * width, x1: x0 + (i + 1) * width, y0, y1 }));
 };
 
 /** What belongs to the hole stands beside its section; the rest below. */
@@ -215,15 +224,15 @@ const holeTable = (job: Job, holes: readonly Mark[], box: Rect) => {
     setTable(
       {
         tag: "note-holes",
-        size: rows.length > 8 ? 2 : 2.3,
+        size: 2,
         rowHeight: 0,
         columns: [
-          { heading: "Hole", share: 9 },
-          { heading: `left wall${unit}`, share: 20, align: "end" },
-          { heading: `back wall${unit}`, share: 20, align: "end" },
-          { heading: "Hole", share: 9 },
-          { heading: `left wall${unit}`, share: 20, align: "end" },
-          { heading: `back wall${unit}`, share: 20, align: "end" },
+          { heading: "Hole", share: 7 },
+          { heading: `left wall${unit}`, share: 15, align: "end" },
+          { heading: `back wall${unit}`, share: 15, align: "end" },
+          { heading: "Hole", share: 7 },
+          { heading: `left wall${unit}`, share: 15, align: "end" },
+          { heading: `back wall${unit}`, share: 15, align: "end" },
         ],
         rows,
       },

@@ -133,8 +133,9 @@ export const SMALLEST = 1.75;
 export const setNotes = (
   notes: readonly Note[],
   columns: readonly Rect[],
+  largest = LARGEST,
 ): { readonly items: readonly Item[]; readonly size: number } | undefined => {
-  for (let size = LARGEST; size >= SMALLEST - 1e-9; size -= 0.05) {
+  for (let size = largest; size >= SMALLEST - 1e-9; size -= 0.05) {
     const items = flow(notes, columns, size);
     if (items) return { items, size };
   }

@@ -10,7 +10,7 @@ export interface Column {
   readonly align?: "start" | "end" | "middle";
 }
 
-/** Figures that line up: "" is a field to fill in by hand. */
+/** Figures that line up: "" is a field to fill in by hand; columns none of which has a heading have no head row. */
 export interface Table {
   /** tag of its words; a screen reader hears tags that begin with "note-" as text */
   readonly tag: string;
@@ -51,13 +51,16 @@ export const setTable = ({ tag, columns, rows, size, rowHeight }: Table, box: Re
     return y + height;
   };
   const lines = [box.y0];
-  let y = setRow(
-    columns.map((column) => column.heading),
-    box.y0,
-    "bold",
-    0,
-  );
-  lines.push(y);
+  let y = box.y0;
+  if (columns.some((column) => column.heading !== "")) {
+    y = setRow(
+      columns.map((column) => column.heading),
+      box.y0,
+      "bold",
+      0,
+    );
+    lines.push(y);
+  }
   for (const row of rows) {
     y = setRow(row, y, "regular", rowHeight);
     lines.push(y);
