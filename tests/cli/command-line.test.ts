@@ -22,9 +22,14 @@ beforeAll(() => {
 /** The outcome each demo job is there to show. */
 const demo: Record<string, { outcome: string; exit: number }> = {
   "records-in-hand.yaml": { outcome: "ACCEPT", exit: 0 },
+  "steel-in-the-way.yaml": { outcome: "ACCEPT", exit: 0 },
+  "floor-that-falls.yaml": { outcome: "ACCEPT", exit: 0 },
+  "four-posts-on-four-inches.yaml": { outcome: "ACCEPT", exit: 0 },
+  "rolling-columns-by-a-joint.yaml": { outcome: "ACCEPT-IF", exit: 0 },
   "old-floor-no-papers.yaml": { outcome: "HOLD", exit: 3 },
   "nobody-has-measured.yaml": { outcome: "HOLD", exit: 3 },
   "four-inches-that-are-not.yaml": { outcome: "POUR", exit: 3 },
+  "four-years-of-rounds.yaml": { outcome: "OUT-OF-SERVICE", exit: 3 },
   "new-heated-shop.yaml": { outcome: "POUR", exit: 3 },
   "nine-cold-days.yaml": { outcome: "WAIT", exit: 3 },
   "saw-cut-in-the-way.yaml": { outcome: "SHIFT", exit: 3 },

@@ -5,6 +5,7 @@ import type { Facts } from "../facts/facts.ts";
 import type { End } from "../facts/known.ts";
 import { anchorChecks } from "./anchors.ts";
 import { type BaseCase, baseCases } from "./cases.ts";
+import { feetWords } from "./feet.ts";
 import { type JudgedInputs, judgedInputs } from "./inputs.ts";
 import { slabChecks } from "./slab.ts";
 
@@ -29,10 +30,10 @@ export const marginOf = (job: Job, facts: Facts, detail: Detail = "whole"): Marg
   if (isUnable(worst)) return noMargin(worst.reason, [worst]);
   const best = detail === "whole" ? endOf(job, facts, "best", "word") : worst;
   const bestChecks = isUnable(best) ? [] : best.counted;
-  const verdict = wordFor(worst.counted, worst.hardUse);
+  const verdict = wordOf(worst);
   return {
     verdict,
-    sentence: sentenceFor(verdict, worst),
+    sentence: sentenceFor(verdict, worst) + (detail === "whole" ? feetWords(job, facts.bases) : ""),
     checks: worst.counted.toSorted(byGroup),
     best: bestChecks.map(({ id, ratio }) => ({ id, ratio })),
     information: [...worst.hardUse, ...worst.information],
@@ -40,6 +41,12 @@ export const marginOf = (job: Job, facts: Facts, detail: Detail = "whole"): Marg
     lean: worst.lean,
     unable: worst.unable,
   };
+};
+
+/** Where a part of the slab has no answer, nothing is called enough. */
+const wordOf = ({ counted, hardUse, unable }: EndAnswer): MarginAnswer["verdict"] => {
+  const word = wordFor(counted, hardUse);
+  return unable.length > 0 && word !== "short" ? "not-computed" : word;
 };
 
 interface EndAnswer {
@@ -114,7 +121,14 @@ const hardWords = (verdict: MarginAnswer["verdict"], hardUse: readonly MarginChe
 const judgedHard = (c: MarginCheck): boolean =>
   c.concrete !== "uncracked" && c.weight === "advice" && !/collapse|closed-form/.test(c.id);
 
-const sentenceFor = (verdict: MarginAnswer["verdict"], { counted, hardUse }: EndAnswer): string => {
+const notWhole = (unable: readonly Unable[]): string => {
+  const first = unable[0];
+  return first
+    ? `The margin is not computed throughout: ${first.place}: ${first.reason}.`
+    : "The margin is not computed.";
+};
+
+const sentenceFor = (verdict: MarginAnswer["verdict"], { counted, hardUse, unable }: EndAnswer): string => {
   const worst = counted
     .filter((c) => c.weight === "limit" && (verdict === "thin" || c.concrete !== "uncracked"))
     .toSorted((a, b) => b.ratio - a.ratio)[0];
@@ -126,7 +140,7 @@ const sentenceFor = (verdict: MarginAnswer["verdict"], { counted, hardUse }: End
     enough: "The margin is enough, also in cracked concrete.",
     thin: "The margin is thin: it holds only while the concrete around the anchors has no crack.",
     short: "The margin is short: published mechanics ask for more than this floor has.",
-    "not-computed": "The margin is not computed.",
+    "not-computed": notWhole(unable),
   };
   return words[verdict] + which + hardWords(verdict, hardUse);
 };
