@@ -45,4 +45,22 @@ export const looksFirst = ({ floor }: Job): readonly Look[] => [
           how: "utility locating service called days before; private lines traced or scanned",
         },
       ]),
+  ...saidOnly(floor),
 ];
+
+/** Said and not shown is not ruled out: whoever drills looks for himself. */
+const saidOnly = ({ postTension, heat, utilities }: Job["floor"]): readonly Look[] => {
+  const said = [
+    { what: "no tendons", fact: postTension },
+    { what: "no heating", fact: heat },
+    { what: "no pipes", fact: utilities },
+  ].filter(({ fact }) => fact.known && fact.basis.kind === "stated" && fact.value !== "located");
+  return said.length === 0
+    ? []
+    : [
+        {
+          what: `Said but not shown: ${said.map(({ what }) => what).join(", ")}`,
+          how: "who says so and how he knows; looked again for a stamp, patches, a manifold, drains and boxes",
+        },
+      ];
+};
