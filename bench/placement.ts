@@ -1,7 +1,10 @@
 /**
  * How long the feasible positions of a lift take in a bay with 12 obstacles, one way of standing, against judging a grid of
- * 50 mm point by point with the same distances. Run: npx tsx bench/placement.ts
+ * 50 mm point by point with the same distances; everything about the place of a lift in a demo job; and the margin over 200
+ * places of it. Run: npx tsx bench/placement.ts
  */
+import { readFileSync } from "node:fs";
+import { marginMap, placeLift } from "@floorworthy/assess/place";
 import type { Polygon } from "@floorworthy/engine/geometry";
 import {
   blockedBy,
@@ -12,6 +15,7 @@ import {
   type Room,
 } from "@floorworthy/engine/placement";
 import { isUnable } from "@floorworthy/engine/quantities";
+import { readJob } from "@floorworthy/job";
 
 const box = (x: number, y: number, w: number, d: number): Polygon => [
   { x, y },
@@ -75,3 +79,23 @@ console.log(
   `placement  12 obstacles ${polygons.toFixed(1)} ms (first time ${first.toFixed(1)}), ${placement.regions.length} regions, ${corners} corners`,
 );
 console.log(`           grid of 50 mm ${grid.toFixed(0)} ms: ${(grid / polygons).toFixed(0)} times as long`);
+
+for (const name of ["records-in-hand", "saw-cut-in-the-way"]) {
+  const read = readJob(readFileSync(`examples/${name}.yaml`, "utf8"), { name });
+  if (!read.ok) throw new Error(name);
+  const { job } = read;
+  placeLift(job);
+  const all = median(Array.from({ length: 9 }, () => time(() => placeLift(job))));
+  const placing = placeLift(job);
+  const before = process.cpuUsage();
+  const start = performance.now();
+  const map = marginMap(job, placing, { count: 200 });
+  const wall = performance.now() - start;
+  const { user } = process.cpuUsage(before);
+  if (isUnable(map)) throw new Error(map.reason);
+  const ways = placing.ways.length;
+  console.log(`${name}  place ${all.toFixed(1)} ms (${ways} ways of standing)`);
+  console.log(
+    `           margin at ${map.points.length} places ${(wall / 1000).toFixed(1)} s (processor ${(user / 1e6).toFixed(1)} s), ${map.least?.ratio?.toFixed(3)} to ${map.most?.ratio?.toFixed(3)}`,
+  );
+}
