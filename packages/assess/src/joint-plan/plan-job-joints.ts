@@ -14,6 +14,7 @@ import type { JobJointPlan, JointWatch, JointWishes, NotMade, PlannedLine } from
 import { anchorsToClear, type Clearance, keepOutsFor } from "./keep-outs.ts";
 import { reasonsFor } from "./line-reasons.ts";
 import { anchorDistance, lineName, longTerm, whereWords } from "./line-words.ts";
+import { partlyMade } from "./partly-made.ts";
 import { clearances, gridStep, STOP_COST } from "./practice.ts";
 import { type Spacing, spacingFor } from "./spacing.ts";
 import { standingJoints } from "./standing-joints.ts";
@@ -69,7 +70,7 @@ const linesOf = ({ plan, task }: Found, job: Job, assessment: Assessment): reado
     };
   });
 
-const refusedWords = ({ plan }: Found, asked: readonly AskedLine[], job: Job): readonly NotMade[] => [
+const refusedWords = ({ plan, task }: Found, asked: readonly AskedLine[], job: Job): readonly NotMade[] => [
   ...plan.refused.map(({ wanted, reason }): NotMade => {
     const { axis, at, from, to } = wanted;
     const ends =
@@ -82,6 +83,7 @@ const refusedWords = ({ plan }: Found, asked: readonly AskedLine[], job: Job): r
       reason,
     };
   }),
+  ...partlyMade(asked, plan.lines, task, job),
   ...askewJoints(job).map((joint) => ({
     what: joint.name || "a joint drawn in the job",
     where: whereWords(joint, job.units),

@@ -4,7 +4,6 @@ import { sides } from "@floorworthy/engine/geometry";
 import { type BarRun, barLayout, barRun } from "@floorworthy/engine/orders";
 import { boxOf } from "../layout.ts";
 import type { Bar } from "./bar-sizes.ts";
-import { steelPractice } from "./practice.ts";
 
 /** One bar: along `direction`, at `at` of the other axis. */
 export interface LaidBar {
@@ -46,15 +45,16 @@ export interface MatTask {
   readonly depth: number | undefined;
   readonly windows: readonly Rect[];
   readonly stock: number;
+  /** clear to the ends of the concrete, mm */
+  readonly cover: number;
 }
 
 /** Bars of one direction over an outline: none farther from the next than the spacing but for a window between them. */
 export const matAlong = (direction: "x" | "y", task: MatTask): BarMat => {
-  const { where, outline, bar, spacing, depth, windows, stock } = task;
+  const { where, outline, bar, spacing, depth, windows, stock, cover } = task;
   const across = direction === "x" ? "y" : "x";
   const box = boxOf(outline);
   const [low, high] = across === "x" ? [box.x0, box.x1] : [box.y0, box.y1];
-  const { cover } = steelPractice;
   const here = windows.filter((w) => w.x0 < box.x1 && w.x1 > box.x0 && w.y0 < box.y1 && w.y1 > box.y0);
   const closed = here.map((w) =>
     across === "x" ? { from: w.x0 - low, to: w.x1 - low } : { from: w.y0 - low, to: w.y1 - low },

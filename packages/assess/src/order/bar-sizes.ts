@@ -1,5 +1,5 @@
 import { type BarSize, barDiameter, barSizes, barWeight } from "@floorworthy/engine/orders";
-import { steelPractice } from "./practice.ts";
+import { LAP_DIAMETERS, tradeLength } from "./practice.ts";
 
 /** A bar as an order needs it: mm, N per mm. */
 export interface Bar {
@@ -13,7 +13,8 @@ export interface Bar {
 /** 7850 kg/m³, as weight per mm³. */
 const STEEL = 7850 * 9.80665e-9;
 
-const lapOf = (diameter: number): number => Math.max(steelPractice.leastLap, steelPractice.lapDiameters * diameter);
+const lapOf = (diameter: number, numbered: "numbered" | "metric"): number =>
+  Math.max(tradeLength("leastLap", numbered === "metric" ? "si" : "inch-pound"), LAP_DIAMETERS * diameter);
 
 const isNumbered = (size: string): size is BarSize => (barSizes as readonly string[]).includes(size);
 
@@ -22,7 +23,7 @@ export const barOf = (written: string): Bar | undefined => {
   const size = written.trim().replace(/^(?:no\.?|nr\.?)\s*/i, "#");
   if (isNumbered(size)) {
     const diameter = barDiameter(size);
-    return { size, diameter, weight: barWeight(size), lap: lapOf(diameter) };
+    return { size, diameter, weight: barWeight(size), lap: lapOf(diameter, "numbered") };
   }
   const mm = /^(?:Ø|ø|D|T|M)?\s*(\d{1,2})\s*(?:mm)?$/i.exec(size)?.[1];
   if (!mm || Number(mm) < 5 || Number(mm) > 40) return undefined;
@@ -31,6 +32,6 @@ export const barOf = (written: string): Bar | undefined => {
     size: `${diameter} mm`,
     diameter,
     weight: ((Math.PI * diameter ** 2) / 4) * STEEL,
-    lap: lapOf(diameter),
+    lap: lapOf(diameter, "metric"),
   };
 };

@@ -3,10 +3,10 @@ import type { Rect } from "@floorworthy/engine/geometry";
 import type { Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
 import { boxOf } from "../layout.ts";
-import { steelPractice } from "./practice.ts";
+import { tradeLength } from "./practice.ts";
 
 /** Steel stays this far outside each base plate, mm. */
-export const windowMargin = (units: Job["units"]): number => steelPractice.window[units];
+export const windowMargin = (units: Job["units"]): number => tradeLength("window", units);
 
 /** The base plate, or where it is not known the anchors, with the margin round it. */
 export const clearWindow = (base: PlacedBase, units: Job["units"]): Rect => {
@@ -17,7 +17,7 @@ export const clearWindow = (base: PlacedBase, units: Job["units"]): Rect => {
 };
 
 /** Depth down to which the windows are clear of steel, mm: the hole and an inch; undefined: full depth, the hole is not known. */
-export const windowDepth = ({ lift }: Job): number | undefined => {
+export const windowDepth = ({ lift, units }: Job): number | undefined => {
   const { holeDepth } = lift.anchors.product;
-  return holeDepth.known ? holeDepth.high + steelPractice.belowDrill : undefined;
+  return holeDepth.known ? holeDepth.high + tradeLength("belowDrill", units) : undefined;
 };

@@ -8,7 +8,7 @@ import { area, roundedUp, volume } from "./amounts.ts";
 import { costOf } from "./costs.ts";
 import type { OrderLine } from "./order.ts";
 import type { PourPart } from "./pour-parts.ts";
-import { groundPractice, soldAs } from "./practice.ts";
+import { COMPACTION, soldAs, tradeLength } from "./practice.ts";
 
 const loose = (mm3: number, job: Job, what: string, thick: number, mm2: number): OrderLine => {
   const takes = volume("Vb", `${what}, loose`, mm3, job.units, {
@@ -16,22 +16,24 @@ const loose = (mm3: number, job: Job, what: string, thick: number, mm2: number):
     clause: "common practice, no source",
     from: [area("A", "area", mm2, job.units)],
   });
-  const step = job.units === "si" ? 0.5 : 0.5;
   return {
     id: "base-course",
     group: "ground",
     what: "Crushed stone",
     takes,
-    buy: roundedUp(takes, step, "crushed stone, loose"),
+    buy: roundedUp(takes, 0.5, "crushed stone, loose"),
     sold: "",
-    note: `${tape(thick, job.units)} compacted; it shrinks by ${printNumber(100 * groundPractice.compaction, 0)} %. Damp, no mud, no frost.`,
-    cost: costOf(job, "baseCourse", mm3 * (1 - groundPractice.compaction)),
+    note: `${tape(thick, job.units)} compacted; it shrinks by ${printNumber(100 * COMPACTION, 0)} %. Damp, no mud, no frost.`,
+    cost: costOf(job, "baseCourse", mm3 * (1 - COMPACTION)),
   };
 };
 
 const retarder = (job: Job, outlines: readonly Polygon[]): OrderLine => {
   const { retarderRoll } = soldAs[job.units];
-  const mm2 = outlines.reduce((sum, o) => sum + vapourRetarder(o, retarderRoll, groundPractice.retarderLap), 0);
+  const mm2 = outlines.reduce(
+    (sum, o) => sum + vapourRetarder(o, retarderRoll, tradeLength("retarderLap", job.units)),
+    0,
+  );
   const takes = area("Av", "vapour retarder, laps counted", mm2, job.units, {
     formula: "A × roll / (roll − lap)",
     clause: "ASTM E1643, from memory: 6-in laps",
@@ -43,7 +45,7 @@ const retarder = (job: Job, outlines: readonly Polygon[]): OrderLine => {
     takes,
     buy: roundedUp(takes, job.units === "si" ? 5 : 50, "vapour retarder"),
     sold: "",
-    note: `Laps of ${tape(groundPractice.retarderLap, job.units)}, taped; turned up at walls and pipes. As the rest of the floor has it.`,
+    note: `Laps of ${tape(tradeLength("retarderLap", job.units), job.units)}, taped; turned up at walls and pipes. As the rest of the floor has it.`,
     cost: costOf(job, "vapourSheet", mm2),
   };
 };
@@ -76,11 +78,11 @@ const foam = (job: Job, parts: readonly PourPart[]): readonly OrderLine[] => {
 export const newFloorLines = (job: Job, outline: Polygon, parts: readonly PourPart[]): readonly OrderLine[] => {
   const { base } = job.floor.ground;
   const mm2 = polygonArea(outline);
-  const thick = groundPractice.baseUnderSlab;
+  const thick = tradeLength("baseUnderSlab", job.units);
   return [
     ...(base.known && base.value === "none"
       ? []
-      : [loose(baseCourse(mm2, thick, groundPractice.compaction), job, "base course under the floor", thick, mm2)]),
+      : [loose(baseCourse(mm2, thick, COMPACTION), job, "base course under the floor", thick, mm2)]),
     retarder(job, [outline]),
     ...foam(job, parts),
   ];
@@ -91,14 +93,14 @@ export const cutOutLines = (job: Job, parts: readonly PourPart[]): readonly Orde
   const pads = parts.filter((part): part is PourPart & { outline: Polygon } => part.outline !== undefined);
   if (pads.length === 0) return [];
   const mm2 = pads.reduce((sum, part) => sum + part.area, 0);
-  const thick = groundPractice.baseUnderCutOut;
+  const thick = tradeLength("baseUnderCutOut", job.units);
   const dug = pads.reduce((sum, part) => sum + (part.volume ?? 0), 0) + mm2 * thick;
   const broken = area("A", "old slab to break out", mm2, job.units);
   const carted = volume("Vd", "concrete and soil to cart away, as it lies", dug, job.units, {
     formula: "concrete poured + base course",
   });
   return [
-    loose(baseCourse(mm2, thick, groundPractice.compaction), job, "base course under the pads", thick, mm2),
+    loose(baseCourse(mm2, thick, COMPACTION), job, "base course under the pads", thick, mm2),
     retarder(
       job,
       pads.map(({ outline }) => outline),

@@ -165,6 +165,7 @@ const assembled = (
     total: totalOf(job, lines),
     warnings: warningsFor({
       job,
+      outcome: assessment.outcome,
       strength: strengthToOrder(job).value,
       plan,
       steel: [...steel.warnings, ...dowels.warnings],

@@ -41,43 +41,56 @@ export const soldAs: Readonly<Record<Job["units"], SoldSizes>> = {
 /** From this rated load the trade lays #5 bars. */
 export const HEAVY = toBase(15_000, "lb");
 
-export const steelPractice = {
-  spacing: inch(12),
-  /** clear to soil at the ends and below; from the top */
-  cover: inch(3),
-  topDepth: inch(2),
-  /** lap over bar diameter, at least 12 in */
-  lapDiameters: 40,
-  leastLap: inch(12),
+type Units = Job["units"];
+
+/** A length of the trade: inches, or the round millimetres used in their place. */
+const either = (inches: number, mm: number): Readonly<Record<Units, number>> => ({
+  "inch-pound": inch(inches),
+  si: mm,
+});
+
+const lengths = {
+  barSpacing: either(12, 300),
+  /** clear to soil at the ends and below */
+  cover: either(3, 75),
+  topDepth: either(2, 50),
+  leastLap: either(12, 300),
   /** supports this far apart each way */
-  chairs: inch(48),
+  chairs: either(48, 1200),
   /** lap of a mesh sheet: one spacing and 2 in, ACI 318 for plain wire, from memory */
-  meshLap: inch(8),
+  meshLap: either(8, 200),
   /** concrete kept between the bottom of a hole and a bar */
-  belowDrill: inch(1),
+  belowDrill: either(1, 25),
   /** clear of steel beyond a base plate */
-  window: { "inch-pound": inch(3), si: 75 },
+  window: either(3, 75),
+  dowelSpacing: either(12, 300),
+  dowelFromCorner: either(6, 150),
+  dowelEmbedded: either(6, 150),
+  dowelLength: either(18, 450),
+  dowelHoleOver: either(1 / 8, 3),
+  baseUnderSlab: either(4, 100),
+  baseUnderCutOut: either(6, 150),
+  /** ASTM E1643, from memory */
+  retarderLap: either(6, 150),
 } as const;
 
-export const dowelPractice = {
-  spacing: inch(12),
-  fromCorner: inch(6),
-  embedded: inch(6),
-  length: inch(18),
-  holeOver: inch(1 / 8),
-  glueWaste: 0.3,
+export type TradeLength = keyof typeof lengths;
+
+/** mm */
+export const tradeLength = (what: TradeLength, units: Units): number => lengths[what][units];
+
+/** Lap over bar diameter. */
+export const LAP_DIAMETERS = 40;
+
+export const dowelGluePractice = {
+  /** share lost */
+  waste: 0.3,
   /** mm³ of glue in a cartridge of 300 mL */
   cartridge: 300_000,
 } as const;
 
-export const groundPractice = {
-  baseUnderSlab: inch(4),
-  baseUnderCutOut: inch(6),
-  /** loose stone shrinks by this share */
-  compaction: 0.2,
-  /** ASTM E1643, from memory */
-  retarderLap: inch(6),
-} as const;
+/** Loose stone shrinks by this share when compacted. */
+export const COMPACTION = 0.2;
 
 export const mixingPractice = {
   /** bags one hand-fed mixer turns out in an hour */

@@ -5,7 +5,7 @@ import type { Assessment } from "../assessment.ts";
 import { type BarMat, matAlong } from "./bar-mats.ts";
 import { type Bar, barOf } from "./bar-sizes.ts";
 import { clearWindow, windowDepth } from "./clear-windows.ts";
-import { HEAVY, soldAs, steelPractice } from "./practice.ts";
+import { HEAVY, soldAs, tradeLength } from "./practice.ts";
 
 export interface SteelLayers {
   readonly mats: readonly BarMat[];
@@ -42,7 +42,7 @@ const writtenLayers = (job: Job, zones: readonly Zone[], outline: Polygon | unde
     }
     const layer = {
       bar,
-      spacing: spacing.known ? spacing.value : steelPractice.spacing,
+      spacing: spacing.known ? spacing.value : tradeLength("barSpacing", job.units),
       depth: down,
       directions: direction === "both" ? (["x", "y"] as const) : [direction],
     };
@@ -63,13 +63,14 @@ const usualLayers = (job: Job, zones: readonly Zone[]): readonly Layer[] => {
       where: zone.name || zone.kind,
       outline: zone.outline,
       bar,
-      spacing: steelPractice.spacing,
+      spacing: tradeLength("barSpacing", job.units),
       directions: ["x", "y"] as const,
     };
-    const bottom = zone.thickness.known ? zone.thickness.value - steelPractice.cover : undefined;
+    const top = tradeLength("topDepth", job.units);
+    const bottom = zone.thickness.known ? zone.thickness.value - tradeLength("cover", job.units) : undefined;
     return [
-      { ...layer, depth: steelPractice.topDepth },
-      ...(bottom === undefined || bottom > steelPractice.topDepth + 75 ? [{ ...layer, depth: bottom }] : []),
+      { ...layer, depth: top },
+      ...(bottom === undefined || bottom > top + 75 ? [{ ...layer, depth: bottom }] : []),
     ];
   });
 };
@@ -85,7 +86,9 @@ export const steelLayers = (job: Job, { layout }: Assessment, zones: readonly Zo
   const mats = layers.flatMap(({ directions, ...layer }) => {
     const reached = reach === undefined || layer.depth === undefined || layer.depth - layer.bar.diameter / 2 < reach;
     const windows = reached ? layout.bases.map((base) => clearWindow(base, job.units)) : [];
-    return directions.map((direction) => matAlong(direction, { ...layer, windows, stock: soldAs[job.units].bar }));
+    return directions.map((direction) =>
+      matAlong(direction, { ...layer, windows, stock: soldAs[job.units].bar, cover: tradeLength("cover", job.units) }),
+    );
   });
   return {
     mats,

@@ -9,7 +9,7 @@ import { area, count, run, weight } from "./amounts.ts";
 import { type BarMat, cutPieces, stockBars } from "./bar-mats.ts";
 import { costOf } from "./costs.ts";
 import type { OrderLine } from "./order.ts";
-import { soldAs, steelPractice } from "./practice.ts";
+import { soldAs, tradeLength } from "./practice.ts";
 
 /** "12 of 15'-6", 30 of 4'-6"": pieces other than whole stock bars, longest first. */
 const cutList = (mats: readonly BarMat[], stock: number, units: Job["units"]): string => {
@@ -63,7 +63,7 @@ const matTerm = ({ where, direction, depth, bars, spacing }: BarMat, units: Job[
 
 /** A support every 4 ft each way under each mat. */
 export const chairLine = (job: Job, mats: readonly BarMat[]): readonly OrderLine[] => {
-  const each = steelPractice.chairs ** 2;
+  const each = tradeLength("chairs", job.units) ** 2;
   const layers = mats.filter(({ direction }) => direction === "x");
   const pieces = layers.map(({ bars, spacing }) =>
     Math.max(4, Math.ceil(bars.reduce((sum, { from, to }) => sum + (to - from) * spacing, 0) / each)),
@@ -78,7 +78,7 @@ export const chairLine = (job: Job, mats: readonly BarMat[]): readonly OrderLine
           group: "steel",
           what: "Chairs and concrete bricks",
           takes: count("n", "supports", needed, {
-            formula: "area of each mat / (4 ft)²",
+            formula: `area of each mat / (${tape(tradeLength("chairs", job.units), job.units)})²`,
             clause: "common practice, no source",
             from: layers.map(({ where, depth }, i) =>
               count("n", `${where}${depth === undefined ? "" : `, ${tape(depth, job.units)} down`}`, pieces[i]!),
@@ -86,7 +86,7 @@ export const chairLine = (job: Job, mats: readonly BarMat[]): readonly OrderLine
           }),
           buy: count("n", "supports", needed),
           sold: "pieces",
-          note: `Bars ${heights.join(" and ")} below the top, ${tape(steelPractice.cover, job.units)} clear of soil; none in a window.`,
+          note: `Bars ${heights.join(" and ")} below the top, ${tape(tradeLength("cover", job.units), job.units)} clear of soil; none in a window.`,
           cost: undefined,
         },
       ];
@@ -124,7 +124,7 @@ export const meshLine = (job: Job, outline: Polygon, drag: Term): readonly Order
   const style = styles.find(({ W, spacing }) => perFoot(wirePerWidth(W, spacing)) >= drag.value) ?? styles.at(-1)!;
   const box = boxOf(outline);
   const [width, length] = [box.x1 - box.x0, box.y1 - box.y0];
-  const lap = steelPractice.meshLap;
+  const lap = tradeLength("meshLap", units);
   const covered = polygonArea(outline);
   const whole = sheetsFor(length, width, { ...sheet, lap });
   const sheets = Math.min(

@@ -1,11 +1,13 @@
 import { TRUCK_DISCHARGE_HOURS } from "@floorworthy/engine/orders";
 import { isUnable, printNumber, type Term, type Unable } from "@floorworthy/engine/quantities";
 import { type Job, priceOf } from "@floorworthy/job";
+import type { Outcome } from "../assessment.ts";
 import { shown } from "../facts/print.ts";
 import type { JobJointPlan } from "../joint-plan/index.ts";
 
 interface Known {
   readonly job: Job;
+  readonly outcome: Outcome;
   /** MPa ordered */
   readonly strength: number;
   readonly plan: JobJointPlan | Unable;
@@ -45,7 +47,7 @@ const loadWarnings = ({ job, ordered, load }: Known): readonly string[] => {
   const last = ordered % load;
   return [
     ...(ordered < full.value - 1
-      ? [`Under ${full.written} plants charge for a short load, or send a small truck: ask.`]
+      ? [`Under ${shown(full.value, "volume", job.units)} plants charge for a short load, or send a small truck: ask.`]
       : []),
     ...(ordered > load && last > 1 && last < 0.25 * load
       ? ["The last load is small: call its volume in from the site once the other loads are placed."]
@@ -54,6 +56,9 @@ const loadWarnings = ({ job, ordered, load }: Known): readonly string[] => {
 };
 
 export const warningsFor = (known: Known): readonly string[] => [
+  ...(known.outcome === "hold" || known.outcome === "shift" || known.outcome === "wait"
+    ? [`The answer for this floor is still "${known.outcome}": order when that is settled.`]
+    : []),
   ...strengthWarning(known),
   ...known.steel,
   ...steelWarning(known),
