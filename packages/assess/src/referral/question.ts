@@ -70,7 +70,10 @@ export const notVerified = (job: Job, { missing }: Assessment): readonly string[
         !floor.heat.known && !missing.some(({ id }) => id === "heat"),
         "Whether there are tubes or wires in the slab.",
       ),
-      ...open(!floor.utilities.known, "Where pipes, drains and conduits lie."),
+      ...open(
+        !floor.utilities.known && !missing.some(({ what }) => /pipes/.test(what)),
+        "Where pipes, drains and conduits lie.",
+      ),
       ...open(
         floor.readings.length === 0 && !missing.some(({ id }) => id === "thickness"),
         "Thickness: no reading was taken.",

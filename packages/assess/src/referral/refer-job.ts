@@ -49,14 +49,17 @@ const toldFor = ({ stops }: Assessment): readonly string[] => [
 ];
 
 /** Parts of an engineer's package in their usual order. Common practice, no source. */
-const partsOf = (job: Job, { cases }: ReferralLoads): readonly PackPart[] => {
+const partsOf = (job: Job, { cases, from }: ReferralLoads): readonly PackPart[] => {
   const part = (words: string, filled: PackPart["filled"]): PackPart => ({ part: words, filled });
   const survey = job.floor.readings.length > 0 || job.floor.strength.cores.length > 0;
   return [
     part("Cover: project, address, lift", "in part"),
     part("Basis: maker's page, survey, photographs, assumptions", "in part"),
     part("Loads and combinations", cases.length > 0 ? "in part" : "for the engineer"),
-    part("Base reactions of every case", cases.length > 0 ? "filled" : "for the engineer"),
+    part(
+      "Base reactions of every case",
+      cases.length === 0 ? "for the engineer" : from === "the maker's reactions" ? "filled" : "in part",
+    ),
     part("Base plate", "for the engineer"),
     part("Anchors", "for the engineer"),
     part("Concrete: bearing, punching, bending", "for the engineer"),

@@ -69,7 +69,7 @@ export const planGround = (
   const extents = planExtents(job, assessment, outline);
   const { scale, origin, dimensions } = fitted(job, assessment, outline, extents, zone, wantedScale);
   const k = 1 / scale.ratio;
-  const parts = together([
+  const common = together([
     zonesPart(layout.zones, job.units),
     pipesPart(job.floor.pipes, job.units),
     jointsPart(job.floor.joints),
@@ -77,8 +77,12 @@ export const planGround = (
     wallsPart(job.bay, outline, job.units),
     basesPart(layout.bases, job, scale.ratio),
     readingsPart(job, layout.bases),
-    more,
   ]);
+  // what is added is drawn over the rest, and its labels choose their places first
+  const parts: Part = {
+    items: [...common.items, ...more.items],
+    wanted: [...more.wanted, ...common.wanted],
+  };
   const pen = floor.known === "known" ? "edge" : "planned";
   const slab = { kind: "polygon", tag: "slab", points: outline, pen, hatch: "none" } as const;
   const names = job.bay.walls.flatMap((wall) => wallName(wall, bands(outline)) ?? []);
