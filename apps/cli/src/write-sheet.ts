@@ -2,6 +2,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { isUnable, type Unable } from "@floorworthy/engine/quantities";
 import { type Drawing, drawingToSvg } from "@floorworthy/papers";
+import { drawingToDxf } from "@floorworthy/papers/dxf";
 import { drawingToPdf } from "@floorworthy/papers/pdf";
 
 /** Where a sheet goes: a folder, the job's file, what the sheet is called in file names and in words, the day printed on it. */
@@ -19,10 +20,13 @@ export const printedOn = (date?: string): string => date ?? new Date().toISOStri
 export const fileStem = ({ out, jobFile, name }: Pick<SheetFile, "out" | "jobFile" | "name">): string =>
   join(out, `${basename(jobFile).replace(/\.[^.]+$/, "")}-${name}`);
 
-/** Writes PDF and SVG and says where; or says why there is no such sheet. */
+const hasPlan = ({ items }: Drawing): boolean => items.some((item) => item.kind === "ground" && item.name === "plan");
+
+/** Writes PDF and SVG, and DXF where there is a plan, and says where; or says why there is no such sheet. */
 export const writeSheet = async (
   pages: readonly Drawing[] | Unable,
   file: SheetFile,
+  say: (words: string) => void = console.log,
 ): Promise<"written" | "refused"> => {
   if (isUnable(pages)) {
     console.error(`No ${file.name} sheet: ${pages.reason}`);
@@ -32,6 +36,11 @@ export const writeSheet = async (
   const stem = fileStem(file);
   await writeFile(`${stem}.pdf`, await drawingToPdf(pages, { title: file.title, date: file.date }));
   await writeFile(`${stem}.svg`, drawingToSvg(pages[0]!));
-  console.log(`${stem}.pdf\n${stem}.svg`);
+  say(`${stem}.pdf\n${stem}.svg`);
+  const planned = pages.find(hasPlan);
+  if (planned) {
+    await writeFile(`${stem}.dxf`, drawingToDxf(planned, "plan"));
+    say(`${stem}.dxf`);
+  }
   return "written";
 };

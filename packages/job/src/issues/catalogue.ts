@@ -54,6 +54,7 @@ export const issueCatalogue = {
   "before-setting": "A round of the nuts lies before the day the lift was set.",
   "duplicate-anchor": "One round reads the same anchor twice.",
   "impossible-angle": "A nut is said to have turned further than its thread allows.",
+  "recorded-twice": "The installation records the same hole or the same corner of a base twice.",
   "file-not-found": "A file the job refers to could not be read.",
   "file-in-file": "A lift sheet refers to yet another file.",
   "and-more": "There are more mistakes than are listed.",

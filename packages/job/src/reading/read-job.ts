@@ -9,6 +9,7 @@ import type { Issue } from "../issues/issue.ts";
 import type { Job } from "../job.ts";
 import type { Lift } from "../lift.ts";
 import { checkDays } from "./check-days.ts";
+import { checkInstallation } from "./check-installation.ts";
 import { parseSource } from "./parse-source.ts";
 import { at, type Desk, type Place, warn } from "./place.ts";
 
@@ -92,6 +93,7 @@ export const readJob = (text: string, options: ReadOptions = {}): JobReading => 
   const desk = deskFor(options);
   const read = readWith(jobFields, "a job", text, desk, options.name);
   if (read) checkDays(read.file, read.root, read.place);
+  if (read) checkInstallation(read.file, read.root, read.place);
   if (!read || desk.issues.length > 0) return { ok: false, issues: inOrder(desk.issues) };
   const job = jobOf(read.file);
   warnOfSpacing(job, read.root, read.place);
