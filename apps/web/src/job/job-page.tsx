@@ -57,7 +57,7 @@ const Opened = ({
         {!good && state === "working" && <p role="status">Working it out …</p>}
         {fault && <p role="alert">{fault}</p>}
         <div className="job-table">
-          <PlanPart open={open} answers={answers} units={shown} hand={hand} />
+          <PlanPart open={open} answers={answers} units={shown} />
           <JobParts open={open} answers={answers} units={shown} part={part} />
         </div>
         {good && (
