@@ -167,7 +167,6 @@ export const PlanHand = (props: {
         ref={board}
         className="plan-board"
         data-tool={tool ? "draws" : "holds"}
-        // biome-ignore lint/a11y/useSemanticElements: a drawing has no fieldset
         role="group"
         aria-label="The bay from above. Each thing in it can be chosen and moved with the arrow keys."
         viewBox={`${view.x} ${view.y} ${view.width} ${view.height}`}
@@ -181,7 +180,6 @@ export const PlanHand = (props: {
           <g
             key={each.path}
             data-path={each.path}
-            // biome-ignore lint/a11y/useSemanticElements: a drawing has no button
             role="button"
             tabIndex={0}
             aria-label={`${each.kind === each.label ? "" : `${each.kind} `}${each.label}`}
