@@ -80,7 +80,7 @@ const floor = ({ checks, side }: VehicleAnswer): string[] =>
     ? []
     : [
         "",
-        `The floor under this vehicle${side ? `; the ${side} base governs` : ""} (advice; the page decides)`,
+        `The floor under this vehicle${side === undefined ? "" : side === "both" ? "; both bases are alike" : `; the ${side} base governs`} (advice; the page decides)`,
         ...table([
           ["check", "asked", "there is", "ratio", ""],
           ...checks

@@ -1,6 +1,7 @@
 import type { Job } from "@floorworthy/job";
 import type { CrackWatch } from "../crack-watch/watch-cracks.ts";
 import type { AnchorHistory } from "./anchor-history.ts";
+import { printMovement } from "./printed.ts";
 import type { NextRound } from "./round-due.ts";
 
 export const installed = (job: Job): boolean => job.installation !== undefined || job.visits.length > 0;
@@ -44,4 +45,16 @@ export const failedSides = (anchors: readonly AnchorHistory[], cracks: readonly 
   const told = names.length > 0 && names.every((letter) => letter === "L" || letter === "R");
   if (!told) return ["left", "right"];
   return (["left", "right"] as const).filter((side) => names.includes(side === "left" ? "L" : "R"));
+};
+
+/** All in one line, and the anchor that moved most. */
+export const calmReasons = (job: Job, anchors: readonly AnchorHistory[]): string[] => {
+  const sound = anchors
+    .filter(({ answer, rounds }) => answer === "sound" && rounds.length > 0)
+    .toSorted((a, b) => (b.moved ?? 0) - (a.moved ?? 0));
+  const most = sound[0];
+  if (!most) return [];
+  return [
+    `${sound.length === 1 ? "The one anchor read is" : `All ${sound.length} anchors are`} within ${printMovement(most.limit, job.units)} of movement. The one that moved most: ${most.sentence}`,
+  ];
 };

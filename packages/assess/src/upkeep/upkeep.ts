@@ -6,7 +6,7 @@ import { remediesAfterFailure } from "./after-failure.ts";
 import type { AnchorHistory } from "./anchor-history.ts";
 import { sentences, steps, type UpkeepAnswer } from "./answer-words.ts";
 import { preloadTerms, torqueSays } from "./preload-terms.ts";
-import { failedSides, graveReasons, softReasons } from "./reasons.ts";
+import { calmReasons, failedSides, graveReasons, softReasons } from "./reasons.ts";
 import { beforeLifting, lastRound, type NextRound, nextRound } from "./round-due.ts";
 import { watchAnchors } from "./watch-anchors.ts";
 
@@ -47,13 +47,12 @@ export const upkeepOf = (job: Job, today: string): Upkeep => {
         : soft.length > 0
           ? "retorque-and-look"
           : "sound";
-  const calm = anchors.filter(({ answer: a }) => a === "sound").map(({ sentence }) => sentence);
   return {
     title: job.title,
     today,
     answer,
     sentence: sentences[answer],
-    reasons: [...grave, ...soft, ...(grave.length + soft.length === 0 ? calm : [])].concat(
+    reasons: [...grave, ...soft, ...(grave.length + soft.length === 0 ? calmReasons(job, anchors) : [])].concat(
       answer === "no-readings" && grave.length + soft.length === 0 ? ["No round of the nuts is written down."] : [],
     ),
     steps: steps[answer],

@@ -9,6 +9,8 @@ import { slabChecks } from "../margin/slab.ts";
 import { type HeightLoads, loadsByHeight } from "./by-height.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
 
+export type GoverningSide = "left" | "right" | "both";
+
 /** The floor under one vehicle at the worst end of every fact. */
 export interface FloorUnder {
   readonly heights: readonly HeightLoads[];
@@ -16,7 +18,8 @@ export interface FloorUnder {
   readonly checks: readonly MarginCheck[];
   /** holds: also in cracked concrete; thin: only in uncracked; short: not */
   readonly word: "holds" | "thin" | "short";
-  readonly side: "left" | "right" | undefined;
+  /** the base with the highest ratio; "both" where they are alike */
+  readonly side: GoverningSide | undefined;
   readonly unable: readonly Unable[];
 }
 
@@ -30,6 +33,7 @@ export const floorUnder = (job: Job, facts: VehicleFacts): FloorUnder | Unable =
   const heights: HeightLoads[] = [];
   const checks = new Map<string, MarginCheck>();
   const unable: Unable[] = [];
+  const worst = { left: 0, right: 0 };
   for (const foreAft of offsets) {
     const rows = loadsByHeight(inputs, foreAft);
     if (isUnable(rows)) return rows;
@@ -37,13 +41,20 @@ export const floorUnder = (job: Job, facts: VehicleFacts): FloorUnder | Unable =
     const judged = checksAt(carried, { ...inputs, duty: { ...inputs.duty, foreAft } }, found);
     if (isUnable(judged)) return judged;
     unable.push(...judged.unable);
+    for (const side of ["left", "right"] as const) worst[side] = Math.max(worst[side], judged.worst[side]);
     for (const check of judged.checks) {
       const before = checks.get(check.id);
       if (!before || check.ratio > before.ratio) checks.set(check.id, check);
     }
   }
   const sorted = [...checks.values()].filter(({ weight }) => weight === "limit").toSorted((a, b) => b.ratio - a.ratio);
-  return { heights, checks: sorted, word: wordOf(sorted), side: sideOf(sorted), unable };
+  return {
+    heights,
+    checks: sorted,
+    word: wordOf(sorted),
+    side: sorted.length > 0 ? governing(worst) : undefined,
+    unable,
+  };
 };
 
 const farther = (offsets: readonly number[]): number => offsets.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
@@ -52,9 +63,32 @@ const checksAt = (job: Job, inputs: MarginInputs, found: ReturnType<typeof facts
   const cases = baseCases(job, inputs, found.bases);
   if (isUnable(cases)) return cases;
   const counted = cases.filter(({ standing }) => standing === "counted");
-  const [anchors, slab] = [anchorChecks(job, inputs, counted, "limit"), slabChecks(job, inputs, counted, "limit")];
-  return { checks: [...anchors.checks, ...slab.checks], unable: [...anchors.unable, ...slab.unable] };
+  const slab = slabChecks(job, inputs, counted, "limit");
+  const bases = (["left", "right"] as const).map((side) =>
+    anchorChecks(
+      job,
+      inputs,
+      counted.filter((c) => c.side === side),
+      "limit",
+    ),
+  );
+  const most = (side: "left" | "right", anchors: readonly MarginCheck[]): number =>
+    Math.max(
+      0,
+      ...[...anchors, ...slab.checks.filter(({ governs }) => governs?.startsWith(side))]
+        .filter(({ concrete, weight }) => weight === "limit" && concrete !== "uncracked")
+        .map(({ ratio }) => ratio),
+    );
+  return {
+    checks: [...bases.flatMap(({ checks }) => checks), ...slab.checks],
+    unable: [...bases.flatMap((base) => base.unable), ...slab.unable],
+    worst: { left: most("left", bases[0]!.checks), right: most("right", bases[1]!.checks) },
+  };
 };
+
+/** Bases within one percent of each other are alike. */
+const governing = ({ left, right }: { readonly left: number; readonly right: number }): GoverningSide =>
+  Math.abs(left - right) <= 0.01 * Math.max(left, right) ? "both" : left > right ? "left" : "right";
 
 /** The same lift carrying this vehicle: only its weight, pads and place differ; what columns weigh stays. */
 const jobFor = (job: Job, { weight, spacing, pads }: VehicleFacts): Job => {
@@ -88,9 +122,4 @@ const jobFor = (job: Job, { weight, spacing, pads }: VehicleFacts): Job => {
 const wordOf = (checks: readonly MarginCheck[]): FloorUnder["word"] => {
   const all = (concrete: "cracked" | "uncracked") => checks.every((c) => c.concrete === concrete || c.ratio <= 1);
   return all("uncracked") ? "holds" : all("cracked") ? "thin" : "short";
-};
-
-const sideOf = (checks: readonly MarginCheck[]): FloorUnder["side"] => {
-  const words = checks.find(({ governs, concrete }) => governs && concrete !== "uncracked")?.governs ?? "";
-  return words.startsWith("left") ? "left" : words.startsWith("right") ? "right" : undefined;
 };

@@ -8,7 +8,7 @@ import { heaviestBefore } from "../upkeep/round-due.ts";
 import { type Upkeep, upkeepOf } from "../upkeep/upkeep.ts";
 import { armShares, armsOver } from "./arm-shares.ts";
 import type { HeightLoads } from "./by-height.ts";
-import { floorUnder } from "./floor-under.ts";
+import { floorUnder, type GoverningSide } from "./floor-under.ts";
 import { type VehicleFacts, vehicleFacts } from "./vehicle-facts.ts";
 
 /** yes: nothing here forbids it; retorque-first: a round of the nuts comes before; hold: something must be known first. */
@@ -32,7 +32,7 @@ export interface VehicleAnswer {
   readonly place: readonly Term[];
   /** the floor under this vehicle, worst first */
   readonly checks: readonly MarginCheck[];
-  readonly side: "left" | "right" | undefined;
+  readonly side: GoverningSide | undefined;
   readonly assumed: readonly string[];
 }
 

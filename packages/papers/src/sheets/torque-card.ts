@@ -11,13 +11,13 @@ import {
 import type { Rect } from "@floorworthy/engine/geometry";
 import { type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
-import type { Drawing } from "../drawing/drawing.ts";
-import { bodyOf, framed } from "./frame.ts";
-import { note } from "./note.ts";
+import type { Drawing, Item } from "../drawing/drawing.ts";
+import { bodyOf, framed, rule, words } from "./frame.ts";
 import { setNotes } from "./set-notes.ts";
 import type { Sheet, SheetOptions } from "./sheet.ts";
 import { type Column, setTable } from "./table.ts";
 import { anchorMap } from "./torque-card-map.ts";
+import { reasonNotes, roundNotes } from "./torque-card-notes.ts";
 import { crosswise } from "./torque-card-order.ts";
 
 const place = "torque card";
@@ -41,9 +41,10 @@ const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOpti
   const mapped = layout.bases.length > 0 && layout.bases.some(({ anchors }) => anchors.length > 0);
   const top = mapped ? box.y0 + 50 : box.y0 + 1.5;
   const table = tableOf(job, upkeep, order, date, { x0: box.x0 + 2, x1: box.x1 - 2, y0: top, y1: box.y1 });
-  const rest = columnsBelow({ ...box, y0: table.bottom + 2.5 });
-  const notes = setNotes(notesOf(job, upkeep), rest);
-  if (!notes) return unable(place, "There are too many anchors for one readable page.");
+  const [left, right] = columnsBelow({ ...box, y0: table.bottom + 2.5 });
+  const doing = setNotes(roundNotes(upkeep, job.units), [left]);
+  const knowing = setNotes(reasonNotes(upkeep), [right]);
+  if (!doing || !knowing) return unable(place, "There are too many anchors for one readable page.");
   return [
     framed(
       {
@@ -78,7 +79,13 @@ const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOpti
           },
         ],
       },
-      [...(mapped ? anchorMap(layout.bases, order, { ...box, y1: top - 1.5 }) : []), ...table.items, ...notes.items],
+      [
+        ...(mapped ? anchorMap(layout.bases, order, { ...box, y1: top - 1.5 }) : []),
+        ...table.items,
+        ...doing.items,
+        ...knowing.items,
+        ...seenToday(knowing.items, right),
+      ],
     ),
   ];
 };
@@ -156,7 +163,7 @@ const rowOf = (
   ];
 };
 
-const columnsBelow = (box: Rect): readonly Rect[] => {
+const columnsBelow = (box: Rect): readonly [Rect, Rect] => {
   const middle = (box.x0 + box.x1) / 2;
   return [
     { x0: box.x0 + 2.5, x1: middle - 2, y0: box.y0, y1: box.y1 - 1.5 },
@@ -164,52 +171,27 @@ const columnsBelow = (box: Rect): readonly Rect[] => {
   ];
 };
 
-const notesOf = (job: Job, { anchors, next, steps, answer }: Upkeep) => {
-  const limit = anchors[0]?.limit;
-  return [
-    note(
-      "Before",
-      [
-        "Vehicle off, arms down, lift switched off and locked.",
-        "Torque wrench checked within the year; never an impact wrench.",
-        "Floor swept around both bases, so that a new crack is seen.",
-      ],
-      "box",
-    ),
-    note("Each nut, in the order above", [
-      "Pull slowly. Write the torque at which the nut begins to turn: FOUND.",
-      "Go on to the torque it is set to. Write how far it turned on the way: TURNED.",
-      "Measure the stud above the plate with the same rule at the same place: STUD.",
-      "Tap the concrete around it: a dull, hollow sound gets a cross.",
-    ]),
-    note(
-      "Look, both bases",
-      [
-        "No new crack, no old one longer or wider.",
-        "No gap under the plate, no shim loose, no rust water.",
-        "Column plumb, head not leaning.",
-      ],
-      "box",
-    ),
-    note("Stop, lower, lock out and tag", [
-      "A nut that spins, a stud that is broken, a nut or anchor that is not there.",
-      `A nut or stud that has come up more than ${limit === undefined ? "the limit" : printMovement(limit, job.units)} in all.`,
-      "A nut that turns at every round as much as at the last or more.",
-      "Concrete that sounds hollow, or a crack that grows at an anchor.",
-    ]),
-    note("What torque says", [
-      "Torque tells how hard the nut was to turn, not how much the concrete holds. 40 to 50 lb-ft found where 100 to 120 were set some 18 months before is common: bring it back and look.",
-    ]),
-    ...(answer === "retorque-and-look" ? [note("This time", steps.slice(0, 2))] : []),
-    ...(next
-      ? [
-          note(
-            "Why now",
-            next.reasons.slice(0, 3).map(({ date, words }) => `${date}: ${words}.`),
-          ),
-        ]
-      : []),
-  ];
+const LINE = 7;
+
+/** Lines to write on, from under the notes to the foot. */
+const seenToday = (above: readonly Item[], box: Rect): readonly Item[] => {
+  const top = Math.max(box.y0, ...above.map((item) => (item.kind === "text" ? item.at.y : 0))) + 6;
+  const count = Math.floor((box.y1 - top) / LINE);
+  return count < 1
+    ? []
+    : [
+        words(
+          "note-seen-heading",
+          box.x0,
+          top,
+          "Seen today: cracks, gaps, rust, lean; length and width of each crack",
+          2.3,
+          {
+            lettering: "bold",
+          },
+        ),
+        ...Array.from({ length: count }, (_, i) => rule(box.x0, top + (i + 1) * LINE, box.x1, top + (i + 1) * LINE)),
+      ];
 };
 
 export const torqueCardSheet: Sheet = {
