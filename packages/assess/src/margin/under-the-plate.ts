@@ -1,5 +1,5 @@
 import { bearing, modulusOfRupture, plainTwoWayShear } from "@floorworthy/engine/codes/aci318-19";
-import { polygonArea, type Segment, segmentDistance, sides } from "@floorworthy/engine/geometry";
+import { type Point, polygonArea, type Segment, segmentDistance, sides } from "@floorworthy/engine/geometry";
 import { type Check, fromBase, type Term, toBase } from "@floorworthy/engine/quantities";
 import {
   closedForms,
@@ -15,7 +15,7 @@ import type { MarginCheck } from "../assessment.ts";
 import { barriersFor } from "../barriers.ts";
 import { term } from "../facts/print.ts";
 import { zoneUnder } from "../facts/thickness.ts";
-import { boxOf } from "../layout.ts";
+import { baseAxis, boxOf } from "../layout.ts";
 import { baseWords } from "./base-words.ts";
 import { type BaseCase, pullOf, pushOf } from "./cases.ts";
 import { concreteAt, type JudgedInputs } from "./inputs.ts";
@@ -64,8 +64,10 @@ const bearingCheck = (job: Job, { f, fc }: Concrete, c: BaseCase, weight: Weight
 /** Plain concrete in two-way shear round the pressed part, the perimeter cut off at the edges of the concrete. */
 const punchingChecks = (job: Job, concrete: Concrete, c: BaseCase, weight: Weight, governs: string): MarginCheck[] => {
   const { h, f, fc, thickness } = concrete;
-  const patch = pressedBox(c);
-  const outline = zoneUnder(job, c.base)?.outline ?? job.bay.outline ?? [];
+  // the plate's own axes: round a turned plate the plan's box would be too large
+  const own = turnedBack(baseAxis(job, c.side));
+  const patch = pressedBox(c, own);
+  const outline = (zoneUnder(job, c.base)?.outline ?? job.bay.outline ?? []).map(own);
   const around = controlPerimeter(patch, h / 2, edgeDistances(patch, outline, h / 2));
   // a block hardly wider than the plate has nothing to punch through: the ground pressure judges it
   if (around.length === 0) return [];
@@ -91,11 +93,17 @@ const punchingChecks = (job: Job, concrete: Concrete, c: BaseCase, weight: Weigh
   return [check];
 };
 
-const pressedBox = (c: BaseCase) => {
+const pressedBox = (c: BaseCase, own: (p: Point) => Point) => {
   const { x, y } = c.base.centre;
-  const box = boxOf(c.rest.likely.contactZone.flat());
-  return { x0: box.x0 + x, y0: box.y0 + y, x1: box.x1 + x, y1: box.y1 + y };
+  return boxOf(c.rest.likely.contactZone.flat().map((p) => own({ x: p.x + x, y: p.y + y })));
 };
+
+const turnedBack =
+  (angle: number) =>
+  ({ x, y }: Point): Point => ({
+    x: x * Math.cos(angle) + y * Math.sin(angle),
+    y: y * Math.cos(angle) - x * Math.sin(angle),
+  });
 
 const pressedRadius = (c: BaseCase): number =>
   Math.sqrt(c.rest.likely.contactZone.reduce((sum, zone) => sum + polygonArea(zone), 0) / Math.PI);
