@@ -1,9 +1,8 @@
 import type { drawSheet } from "./draw-sheet.ts";
 import { judge } from "./judge.ts";
+import type { placeMap, placing } from "./place-calls.ts";
 import { summary } from "./summary.ts";
-
-/** Long work says how far it is. */
-export type Tell = (done: number, of: number) => void;
+import type { Tell } from "./tell.ts";
 
 /**
  * Everything a worker does for the page, by name. What is needed at once is imported above; the rest is fetched when it
@@ -12,10 +11,16 @@ export type Tell = (done: number, of: number) => void;
 export const calls = {
   judge: async (_tell: Tell, ...args: Parameters<typeof judge>) => judge(...args),
   summary: async (_tell: Tell, text: string) => summary(text),
+  placing: async (_tell: Tell, ...args: Parameters<typeof placing>) =>
+    (await import("./place-calls.ts")).placing(...args),
+  placeMap: async (tell: Tell, ...args: After<Parameters<typeof placeMap>>) =>
+    (await import("./place-calls.ts")).placeMap(tell, ...args),
   listSheets: async (_tell: Tell) => (await import("./draw-sheet.ts")).listSheets(),
   drawSheet: async (_tell: Tell, ...args: Parameters<typeof drawSheet>) =>
     (await import("./draw-sheet.ts")).drawSheet(...args),
 };
+
+type After<A extends readonly unknown[]> = A extends readonly [unknown, ...infer Rest] ? Rest : never;
 
 export type Calls = typeof calls;
 export type CallName = keyof Calls;
