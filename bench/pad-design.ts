@@ -6,7 +6,8 @@ import { isUnable } from "@floorworthy/engine/quantities";
 import { readJob } from "@floorworthy/job";
 
 const given = process.argv.slice(2);
-const files = given.length > 0 ? given : ["four-inches-that-are-not", "new-heated-shop"].map((name) => `examples/${name}.yaml`);
+const files =
+  given.length > 0 ? given : ["four-inches-that-are-not", "new-heated-shop"].map((name) => `examples/${name}.yaml`);
 
 for (const file of files) {
   const load = (name: string): string => readFileSync(resolve(dirname(file), basename(name)), "utf8");
@@ -20,9 +21,13 @@ for (const file of files) {
     if (isUnable(found)) console.log(`  ${found.reason}`);
     else {
       const { proof } = found;
-      console.log(`  ${proof.designs} designs, ${proof.judged} judged, ${proof.cheaperAndClosed} cheaper and closed, one by one: ${proof.oneByOne}`);
+      console.log(
+        `  ${proof.designs} designs, ${proof.judged} judged, ${proof.solved} plates, ${proof.cheaperAndClosed} cheaper and closed, unproved: ${proof.unproved}`,
+      );
       for (const { words, bill, figures: f } of [found.best, ...found.others])
-        console.log(`  ${bill.total.toFixed(0)}  ${words}  crack ${f.crack.toFixed(2)} (${f.crackIn}) collapse ${f.collapse.toFixed(2)} anchors ${f.anchors.toFixed(2)} ground ${f.ground.toFixed(2)} others ${f.others.toFixed(2)} ${f.othersGovern}`);
+        console.log(
+          `  ${bill.total.toFixed(0)}  ${words}  crack ${f.crack.toFixed(2)} (${f.crackIn}) collapse ${f.collapse.toFixed(2)} anchors ${f.anchors.toFixed(2)} ground ${f.ground.toFixed(2)} others ${f.others.toFixed(2)} ${f.othersGovern}`,
+        );
       for (const note of found.leftOut) console.log(`  - ${note}`);
     }
   }
@@ -32,6 +37,8 @@ for (const file of files) {
   const rows = depthRows(read.job, habitDesign(read.job));
   if (!isUnable(rows))
     for (const { depth, concreteRatio, figures: f } of rows)
-      console.log(`  ${depth.value.toFixed(2)} ${concreteRatio.toFixed(2)} ${isUnable(f) ? f.reason : `crack ${f.crack.toFixed(2)} ${f.crackIn} collapse ${f.collapse.toFixed(2)} anchors ${f.anchors.toFixed(2)} ground ${f.ground.toFixed(2)}`}`);
+      console.log(
+        `  ${depth.value.toFixed(2)} ${concreteRatio.toFixed(2)} ${isUnable(f) ? f.reason : `crack ${f.crack.toFixed(2)} ${f.crackIn} collapse ${f.collapse.toFixed(2)} anchors ${f.anchors.toFixed(2)} ground ${f.ground.toFixed(2)}`}`,
+      );
   console.log(`  habit and depths: ${((performance.now() - start) / 1000).toFixed(1)} s`);
 }

@@ -12,6 +12,7 @@ import { presumptiveSoils, type SoilClass } from "@floorworthy/engine/slabs";
 import type { Job } from "@floorworthy/job";
 import { boxOf } from "../layout.ts";
 import type { BaseCase } from "../margin/cases.ts";
+import { governing } from "../margin/slab.ts";
 import type { PadDesign } from "./design.ts";
 import type { PadPart } from "./outlines.ts";
 import type { PadSetting } from "./setting.ts";
@@ -39,7 +40,9 @@ const groundOf = (job: Job, bearing: number): PadGround => {
 
 /** The statics of pads that nothing around them helps: of each check the worst case and pad. */
 export const aloneChecks = (job: Job, design: PadDesign, parts: readonly PadPart[], setting: PadSetting): Check[] => {
-  const { counted, inputs } = setting;
+  const { inputs } = setting;
+  const worst = new Set(["left", "right"].flatMap((side) => governing(setting.counted.filter((c) => c.side === side))));
+  const counted = setting.counted.filter(({ caseId }) => worst.has(caseId));
   const ground = groundOf(job, inputs.bearing.value);
   const found = new Map<string, Check>();
   const keep = (check: Check, where: string): void => {

@@ -4,15 +4,16 @@ import { costOf, priceList } from "./bill.ts";
 import { checkPad, type PadAnswer } from "./check-pad.ts";
 import type { PadDesign, Reinforcement } from "./design.ts";
 import { designAt, familiesFor, type PadFamily } from "./families.ts";
-import { evaluatePad } from "./figures.ts";
+import { evaluatePad, shortBeforeSolving } from "./figures.ts";
 import { freeAnchors } from "./free-anchors.ts";
 import { type GridFound, type Judged, searchGrid } from "./grid-search.ts";
 import { padLimits, shortfalls } from "./limits.ts";
 import { type OldSlab, oldSlabOf } from "./old-slab.ts";
-import { type PadPart, padParts } from "./outlines.ts";
-import { quantitiesOf } from "./quantities.ts";
+import { padParts } from "./outlines.ts";
+import { type PadPlanQuantities, planQuantities, quantitiesAt } from "./quantities.ts";
 import { padRefused, pipesMet } from "./refusal.ts";
 import { newMemory, type PadMemory } from "./setting.ts";
+import { tips } from "./tips.ts";
 
 export interface SearchOptions {
   /** families searched of all, judgements so far within; may be called often */
@@ -36,8 +37,11 @@ export interface CheapestPad {
   readonly proof: {
     readonly designs: number;
     readonly judged: number;
+    /** plates solved on the way */
+    readonly solved: number;
     readonly cheaperAndClosed: number;
-    readonly oneByOne: number;
+    /** shapes of which the cheapest could not be proved */
+    readonly unproved: number;
   };
 }
 
@@ -53,14 +57,14 @@ export const cheapestPad = (job: Job, { tell, cancelled }: SearchOptions = {}): 
   const memory = newMemory();
   const found: FamilyBest[] = [];
   const notes = [...leftOut];
-  const proof = { designs: 0, judged: 0, cheaperAndClosed: 0, oneByOne: 0 };
+  const proof = { designs: 0, judged: 0, solved: 0, cheaperAndClosed: 0, unproved: 0 };
   for (const [f, family] of families.entries()) {
     const one = bestOf(job, family, old, memory, (share) => tell?.(f + share, families.length), cancelled);
     if (one === "cancelled") return unable("pad", "Stopped before the search was done.");
     proof.designs += one.designs;
     proof.judged += one.judged;
     proof.cheaperAndClosed += one.closed;
-    proof.oneByOne += one.oneByOne;
+    proof.unproved += one.unproved;
     if (!one.design) {
       notes.push(`${familyWords(family)}: ${one.why}`);
       continue;
@@ -69,6 +73,7 @@ export const cheapestPad = (job: Job, { tell, cancelled }: SearchOptions = {}): 
     if (!isUnable(answer)) found.push({ answer, cost: answer.bill.total });
   }
   tell?.(families.length, families.length);
+  proof.solved = memory.plates.size;
   const ranked = found.toSorted((p, q) => p.cost - q.cost).map(({ answer }) => answer);
   const best = ranked.find(({ design }) => design.join !== "dowelled" || job.pad.join.known);
   if (!best) return unable("pad", noneWords(notes, ranked));
@@ -104,7 +109,7 @@ interface FamilySearch {
   readonly designs: number;
   readonly judged: number;
   readonly closed: number;
-  readonly oneByOne: number;
+  readonly unproved: number;
 }
 
 const bestOf = (
@@ -117,14 +122,14 @@ const bestOf = (
 ): FamilySearch | "cancelled" => {
   const size = family.a.length * family.b.length * family.depths.length;
   if (size === 0)
-    return { design: undefined, why: "no size of it fits here.", designs: 0, judged: 0, closed: 0, oneByOne: 0 };
+    return { design: undefined, why: "no size of it fits here.", designs: 0, judged: 0, closed: 0, unproved: 0 };
   const judge = judgeFor(job, family, old, memory);
   let best: { design: PadDesign; cost: number } | undefined;
-  let [judged, closed, oneByOne] = [0, 0, 0];
+  let [judged, closed, unproved] = [0, 0, 0];
   for (const reinforcement of family.reinforcements) {
     const search = searchGrid({
       counts: [family.a.length, family.b.length, family.depths.length],
-      cost: costsOf(job, family, old, reinforcement),
+      cost: costsOf(job, family, old, reinforcement, memory),
       judge: (i, j, k) => judge.at([i, j, k], reinforcement),
       audits: 2,
       ...(best ? { below: best.cost } : {}),
@@ -133,7 +138,7 @@ const bestOf = (
     if (result === "cancelled") return result;
     judged += result.judgements;
     closed += result.closed;
-    if (result.way === "one by one") oneByOne++;
+    if (result.way === "unproved") unproved++;
     if (result.best) best = { design: designAt(job, family, result.best.at, reinforcement), cost: result.best.cost };
   }
   return {
@@ -142,7 +147,7 @@ const bestOf = (
     designs: size * family.reinforcements.length,
     judged,
     closed,
-    oneByOne,
+    unproved,
   };
 };
 
@@ -158,24 +163,35 @@ const run = (
   }
 };
 
-const costsOf = (job: Job, family: PadFamily, old: OldSlab, reinforcement: Reinforcement) => {
+const costsOf = (job: Job, family: PadFamily, old: OldSlab, reinforcement: Reinforcement, memory: PadMemory) => {
   const prices = priceList(job);
-  let [at, parts]: [string, readonly PadPart[] | Unable] = ["", []];
+  const dosage = reinforcement.kind === "fibre" ? reinforcement.dosage : 0;
+  let at = "";
+  let plan: PadPlanQuantities | undefined;
+  let whole = false;
+  let pipes: readonly string[] = [];
   return (i: number, j: number, k: number): number => {
+    // pads longer across the lift's line than along it cost more and hold less
+    if (family.shape === "two-pads" && family.b[j]! > family.a[i]!) return Number.POSITIVE_INFINITY;
+    if (at !== `${i},${j}`) {
+      at = `${i},${j}`;
+      const deepest = designAt(job, family, [i, j, family.depths.length - 1], reinforcement);
+      const parts = padParts(job, deepest);
+      whole = !isUnable(parts) && parts.every(({ cut }) => cut === "whole");
+      plan = isUnable(parts) ? undefined : planQuantities(job, parts);
+      pipes =
+        isUnable(parts) || family.join === "cast-with"
+          ? []
+          : pipesMet(
+              job,
+              parts.map(({ outline }) => outline),
+              deepest.depth,
+            );
+    }
+    if (!plan || pipes.length > 0) return Number.POSITIVE_INFINITY;
     const design = designAt(job, family, [i, j, k], reinforcement);
-    if (at !== `${i},${j}`) [at, parts] = [`${i},${j}`, padParts(job, design)];
-    if (isUnable(parts)) return Number.POSITIVE_INFINITY;
-    if (
-      design.join !== "cast-with" &&
-      pipesMet(
-        job,
-        parts.map(({ outline }) => outline),
-        design.depth,
-      ).length > 0
-    )
-      return Number.POSITIVE_INFINITY;
-    const sized = parts.map((part) => ({ ...part, pad: { ...part.pad, thickness: design.depth } }));
-    return costOf(job, design, quantitiesOf(job, design, sized, old.thickness), prices);
+    if (whole && family.join === "separate" && tips(job, design, memory)) return Number.POSITIVE_INFINITY;
+    return costOf(job, design, quantitiesAt(design, plan, old.thickness), prices, dosage);
   };
 };
 
@@ -183,12 +199,31 @@ const costsOf = (job: Job, family: PadFamily, old: OldSlab, reinforcement: Reinf
 const judgeFor = (job: Job, family: PadFamily, old: OldSlab, memory: PadMemory) => {
   const limits = padLimits(job);
   let why = "every size of it is ruled out.";
+  const largest = [family.a.length - 1, family.b.length - 1] as const;
+  const deeper = new Map<string, boolean>();
+  /** whether even the largest plan of this depth fails before any plate is solved */
+  const tooShallow = (k: number, reinforcement: Reinforcement): boolean => {
+    const key = `${k}|${reinforcement.kind}`;
+    const known = deeper.get(key);
+    if (known !== undefined) return known;
+    const design = designAt(job, family, [...largest, k], reinforcement);
+    const parts = padParts(job, design);
+    const made = !isUnable(parts) && shortBeforeSolving(job, design, parts, limits, memory) !== undefined;
+    deeper.set(key, made);
+    return made;
+  };
   const at = (point: readonly [number, number, number], reinforcement: Reinforcement): Judged => {
     const design = designAt(job, family, point, reinforcement);
     const parts = padParts(job, design);
     if (isUnable(parts)) return { meets: false, mendedBy: "other" };
-    const done = evaluatePad(job, design, parts, old, memory);
+    if (tooShallow(point[2], reinforcement)) return { meets: false, mendedBy: "deeper" };
     const last = point[0] === family.a.length - 1 && point[1] === family.b.length - 1;
+    const early = shortBeforeSolving(job, design, parts, limits, memory);
+    if (early) {
+      if (last) why = `even at its largest it does not hold (${early} would be needed).`;
+      return { meets: false, mendedBy: early };
+    }
+    const done = evaluatePad(job, design, parts, old, memory);
     if (isUnable(done)) {
       if (last) why = done.reason;
       return { meets: false, mendedBy: "larger" };

@@ -11,7 +11,7 @@ import { marginOf } from "../margin/margin.ts";
 import { pageOf } from "../page/page-lines.ts";
 import { type Bill, billOf, priceList } from "./bill.ts";
 import { designWords, type PadDesign } from "./design.ts";
-import { evaluatePad, type PadFigures } from "./figures.ts";
+import { counts, evaluatePad, type PadFigures } from "./figures.ts";
 import { freeAnchors } from "./free-anchors.ts";
 import { checkInUnits } from "./in-units.ts";
 import { padLimits, shortfalls } from "./limits.ts";
@@ -89,7 +89,13 @@ export const checkPad = (job: Job, design: PadDesign, memory: PadMemory = newMem
     quantities,
     bill: billOf(job, design, quantities, priceList(job)),
     checks: [
-      ...padChecks.map((check): MarginCheck => ({ ...checkInUnits(check, job.units), group: "pad", weight: "limit" })),
+      ...padChecks.map(
+        (check): MarginCheck => ({
+          ...checkInUnits(check, job.units),
+          group: "pad",
+          weight: counts(check) && check.id !== "pad-line-quick" ? "limit" : "advice",
+        }),
+      ),
       // the whole job's check counts a dowelled pad as standing alone: of that only anchors and plate are the same
       ...margin.checks.filter(
         ({ group }) => design.join !== "dowelled" || group === "anchors" || group === "base plate",

@@ -29,6 +29,9 @@ export interface PadFamily {
   readonly reinforcements: readonly Reinforcement[];
 }
 
+/** Concrete beside the base plate: a foot to a cold joint, half a foot to a slope. Common practice, no source. */
+const BESIDE = { cut: inch(12), cast: inch(6) } as const;
+
 /** How sizes go: 2 in and 1/2 in, or 50 mm and 10 mm, unless the person wants other steps. */
 export const stepsOf = ({ pad, units }: Job): { plan: number; depth: number } => ({
   plan: pad.planStep.known ? pad.planStep.value : units === "si" ? 50 : inch(2),
@@ -78,11 +81,12 @@ const familyOf = (job: Job, shape: PadShape, join: PadJoin, old: OldSlab): PadFa
   const { effectiveEmbedment: hef } = job.lift.anchors.product;
   const reach = Math.max(coldJointAsked(job), hef.known ? 1.5 * hef.high : 0);
   const holes = base.anchors.map(({ at }) => at);
-  // half sizes: the plate with 2 in beside it, and each anchor with its distance where the edge is a cold joint
+  // half sizes: the plate with concrete beside it, and each anchor with its distance where the edge is a cold joint
+  const beside = join === "cast-with" ? BESIDE.cast : BESIDE.cut;
   const half = (axis: "x" | "y"): number => {
     const [c, lo, hi] = axis === "x" ? [base.centre.x, box.x0, box.x1] : [base.centre.y, box.y0, box.y1];
     const far = Math.max(...holes.map((p) => Math.abs(p[axis] - c)));
-    return Math.max(hi - c, c - lo, join === "cast-with" ? 0 : far + reach - inch(2)) + inch(2);
+    return Math.max(hi - c + beside, c - lo + beside, join === "cast-with" ? 0 : far + reach);
   };
   const turned =
     job.position &&

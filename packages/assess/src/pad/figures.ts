@@ -17,7 +17,7 @@ import type { PadDesign } from "./design.ts";
 import { solveDowelled } from "./dowelled-floor.ts";
 import type { OldSlab } from "./old-slab.ts";
 import type { PadPart } from "./outlines.ts";
-import { anchorMarginFor, type PadMemory, type PadSetting, settingFor, settingKey } from "./setting.ts";
+import { anchorMarginFor, type PadMemory, type PadSetting, type SolvedPad, settingFor, settingKey } from "./setting.ts";
 import { padMoments } from "./steel.ts";
 import { withDesign } from "./with-design.ts";
 
@@ -26,7 +26,7 @@ export interface PadFigures {
   /** modulus of rupture over stress, and whether the thick or the thin concrete cracks first */
   readonly crack: number;
   readonly crackIn: "pad" | "slab";
-  /** by yield lines, lower bound; of a pad alone also by its bending strength */
+  /** by yield lines, lower bound */
   readonly collapse: number;
   readonly anchors: number;
   readonly anchorsGovern: string;
@@ -54,7 +54,7 @@ export const evaluatePad = (
   const changed = withDesign(job, design, parts);
   const setting = settingFor(changed, memory, settingKey(design));
   if (isUnable(setting)) return setting;
-  const { inputs, counted, E, fr } = setting;
+  const { inputs, counted, E } = setting;
   const plates = new Map<string, MarginCheck>();
   for (const c of counted)
     for (const check of plateChecks(changed, inputs, c, E, "limit"))
@@ -62,27 +62,80 @@ export const evaluatePad = (
   const alone = design.join === "separate" || design.join === "undercut";
   const cold = design.join === "cast-with" ? [] : coldJoints(job, parts, counted, setting);
   const statics = alone ? aloneChecks(job, design, parts, setting) : [];
-  const floor = floorResults(job, changed, design, parts, old, setting);
+  const floor = solvedPad(job, changed, design, parts, old, setting, memory);
   if (isUnable(floor)) return floor;
-  const crack = firstCrack(floor.results, fr, old, design);
-  const pressure = Math.max(...floor.results.map(({ governing }) => governing.groundPressure.value));
-  const bending = statics.find(({ id }) => id === "pad-bending")?.ratio ?? 0;
   const anchors = anchorMarginFor(changed, setting, memory, anchorKey(design, parts, counted, setting));
-  const counting = [...plates.values(), ...cold, ...floor.checks, ...statics.filter(({ id }) => id !== "pad-bending")];
+  const counting = [...plates.values(), ...cold, ...floor.checks, ...statics.filter(counts)];
   const worst = counting.reduce<Check | undefined>((a, b) => (a && a.ratio >= b.ratio ? a : b), undefined);
   return {
     figures: {
-      ...crack,
-      collapse: Math.min(collapseMargin(design, setting), bending > 0 ? 1.6 / bending : Number.POSITIVE_INFINITY),
+      crack: floor.crack,
+      crackIn: floor.crackIn,
+      collapse: collapseMargin(design, setting),
       anchors: anchors.margin,
       anchorsGovern: anchors.governs,
-      ground: inputs.bearing.value / pressure,
-      pressure,
+      ground: inputs.bearing.value / floor.pressure,
+      pressure: floor.pressure,
       others: worst?.ratio ?? 0,
       othersGovern: worst?.title ?? "",
     },
     checks: [...cold, ...statics, ...floor.checks],
   };
+};
+
+/** Bending and shear as a footing by ACI 318 stand beside: for plain concrete on the ground the first crack is the judge. */
+export const counts = ({ id }: Check): boolean => id !== "pad-bending" && id !== "pad-shear";
+
+/** What no plate has to be solved for. "deeper": the plan cannot mend it; "larger": more plan or depth can. */
+export const shortBeforeSolving = (
+  job: Job,
+  design: PadDesign,
+  parts: readonly PadPart[],
+  limits: { readonly collapse: number },
+  memory: PadMemory,
+): "deeper" | "larger" | undefined => {
+  const changed = withDesign(job, design, parts);
+  const setting = settingFor(changed, memory, settingKey(design));
+  if (isUnable(setting)) return undefined;
+  const { inputs, counted, E } = setting;
+  if (collapseMargin(design, setting) < limits.collapse) return "deeper";
+  for (const c of counted) {
+    const over = plateChecks(changed, inputs, c, E, "limit").filter(
+      (check) => check.weight === "limit" && check.ratio > 1 + 1e-9,
+    );
+    if (over.some(({ id }) => id === "bearing")) return "deeper";
+    if (over.length > 0) return "larger";
+  }
+  if (design.join === "separate" || design.join === "undercut")
+    if (aloneChecks(job, design, parts, setting).some((check) => counts(check) && check.ratio > 1 + 1e-9))
+      return "larger";
+  if (design.join !== "cast-with" && coldJoints(job, parts, counted, setting).some(({ ratio }) => ratio > 1 + 1e-9))
+    return "larger";
+  return undefined;
+};
+
+const solvedPad = (
+  job: Job,
+  changed: Job,
+  design: PadDesign,
+  parts: readonly PadPart[],
+  old: OldSlab,
+  setting: PadSetting,
+  memory: PadMemory,
+): SolvedPad | Unable => {
+  const key = `${settingKey(design)}|${design.join}|${JSON.stringify(design.size)}`;
+  const known = memory.plates.get(key);
+  if (known) return known;
+  const floor = floorResults(job, changed, design, parts, old, setting);
+  const made = isUnable(floor)
+    ? floor
+    : {
+        ...firstCrack(floor.results, setting.fr, old, design),
+        pressure: Math.max(...floor.results.map(({ governing }) => governing.groundPressure.value)),
+        checks: floor.checks,
+      };
+  memory.plates.set(key, made);
+  return made;
 };
 
 const floorResults = (

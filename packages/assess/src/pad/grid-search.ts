@@ -3,7 +3,7 @@
  * judged point has closed.
  *
  * A judged failure says what could mend it, and so closes a box: "larger" closes every point that is nowhere larger and no
- * deeper; "shallower" every point nowhere larger and no shallower (thin concrete beside a stiff pad); "other" itself alone.
+ * deeper; "deeper" every point no deeper; "shallower" every point nowhere larger and no shallower (thin concrete beside a stiff pad); "other" itself alone.
  * That is only true where the failure is monotone, so some closed points are judged all the same; one that meets the
  * demands after all opens everything again and the rest is judged one by one, cheapest first.
  *
@@ -11,7 +11,7 @@
  * Cost: a few dozen judgements on grids of ten thousand points.
  */
 
-export type Mended = "larger" | "shallower" | "other";
+export type Mended = "larger" | "deeper" | "shallower" | "other";
 export type Judged = { readonly meets: true } | { readonly meets: false; readonly mendedBy: Mended };
 
 export interface GridTask {
@@ -24,6 +24,8 @@ export interface GridTask {
   readonly below?: number;
   /** how many closed points are judged all the same */
   readonly audits?: number;
+  /** most points to judge one by one when the boxes do not hold */
+  readonly atMost?: number;
 }
 
 export interface GridFound {
@@ -31,7 +33,8 @@ export interface GridFound {
   readonly judgements: number;
   /** points cheaper than the best, all closed */
   readonly closed: number;
-  readonly way: "boxes" | "one by one";
+  /** "unproved": an audit found a hole in the boxes and too many points were left to judge one by one */
+  readonly way: "boxes" | "one by one" | "unproved";
 }
 
 /** Yields the number of judgements so far, after each. */
@@ -61,11 +64,12 @@ export function* searchGrid(task: GridTask): Generator<number, GridFound> {
     return judged;
   };
   const close = (at: number, mendedBy: Mended): void => {
-    if (mendedBy === "other" || way === "one by one") return;
+    if (mendedBy === "other" || way !== "boxes") return;
     const [ia, ib, id] = split(at);
-    const [from, to] = mendedBy === "larger" ? [0, id] : [id, nd - 1];
-    for (let i = 0; i <= ia; i++)
-      for (let j = 0; j <= ib; j++) for (let k = from; k <= to; k++) open[(i * nb + j) * nd + k] = 0;
+    const [from, to] = mendedBy === "shallower" ? [id, nd - 1] : [0, id];
+    const [toI, toJ] = mendedBy === "deeper" ? [na - 1, nb - 1] : [ia, ib];
+    for (let i = 0; i <= toI; i++)
+      for (let j = 0; j <= toJ; j++) for (let k = from; k <= to; k++) open[(i * nb + j) * nd + k] = 0;
   };
   const next = (): number => {
     const most = limit();
@@ -76,7 +80,7 @@ export function* searchGrid(task: GridTask): Generator<number, GridFound> {
         high = Math.max(high, cost[at]!);
       }
     if (high < 0) return -1;
-    const target = known.size === 0 ? high : way === "one by one" ? low : (low + high) / 2;
+    const target = known.size === 0 ? high : way !== "boxes" ? low : (low + high) / 2;
     let [chosen, room] = [-1, -1];
     for (let at = 0; at < n; at++) {
       if (!open[at] || cost[at]! >= most || cost[at]! > target) continue;
@@ -92,8 +96,9 @@ export function* searchGrid(task: GridTask): Generator<number, GridFound> {
     if (!judged.meets) close(at, judged.mendedBy);
     yield known.size;
     if (next() < 0 && way === "boxes" && audit()) {
-      way = "one by one";
-      for (let p = 0; p < n; p++) if (!known.has(p)) open[p] = 1;
+      const left = [...cost.keys()].filter((p) => !known.has(p) && cost[p]! < limit());
+      way = left.length <= (task.atMost ?? 200) ? "one by one" : "unproved";
+      if (way === "one by one") for (const p of left) open[p] = 1;
     }
   }
   const shown = best as { at: number; cost: number } | undefined;

@@ -1,6 +1,6 @@
 import { polygonArea } from "@floorworthy/engine/geometry";
 import { barWeight, outlineLength } from "@floorworthy/engine/orders";
-import { type Layer, planArea, solidVolume } from "@floorworthy/engine/pads";
+import { type PlanArea, planArea, solidVolume } from "@floorworthy/engine/pads";
 import { toBase } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { PadDesign } from "./design.ts";
@@ -33,44 +33,74 @@ export const BASE_COURSE = toBase(4, "in");
 export const DOWEL_SPACING = toBase(12, "in");
 const FROM_CORNER = toBase(6, "in");
 
-export const quantitiesOf = (job: Job, design: PadDesign, parts: readonly PadPart[], slab: number): PadQuantities => {
+/** What does not change with the depth. */
+export interface PadPlanQuantities {
+  readonly area: number;
+  readonly perimeter: number;
+  readonly dowels: number;
+  readonly bay: number;
+  /** of each part: area when grown, and whether that is a polynomial */
+  readonly parts: readonly { readonly grown: PlanArea; readonly formula: "polynomial" | "circles" }[];
+}
+
+export const planQuantities = (job: Job, parts: readonly PadPart[]): PadPlanQuantities => {
   const sum = (of: (part: PadPart) => number): number => parts.reduce((s, part) => s + of(part), 0);
-  const area = sum(({ outline }) => polygonArea(outline));
-  const perimeter = sum(({ outline }) => outlineLength(outline));
+  return {
+    area: sum(({ outline, pad }) =>
+      pad.plan.shape === "joined-circles" ? planArea(pad.plan, "mitred").at(0) : polygonArea(outline),
+    ),
+    perimeter: sum(({ outline }) => outlineLength(outline)),
+    dowels: sum(({ outline }) => dowelCount(outline)),
+    bay: job.bay.outline ? polygonArea(job.bay.outline) : 0,
+    parts: parts.map(({ pad }) => ({
+      grown: planArea(pad.plan, "mitred"),
+      formula: pad.plan.shape === "joined-circles" ? "circles" : "polynomial",
+    })),
+  };
+};
+
+export const quantitiesOf = (job: Job, design: PadDesign, parts: readonly PadPart[], slab: number): PadQuantities =>
+  quantitiesAt(design, planQuantities(job, parts), slab);
+
+export const quantitiesAt = (design: PadDesign, plan: PadPlanQuantities, slab: number): PadQuantities => {
+  const { area, perimeter, bay } = plan;
   const wholeBay = design.size.shape === "whole-bay";
   const castWith = design.join === "cast-with";
-  const below = sum((part) => belowSlab(design, part));
-  const gross = wholeBay ? area * design.depth : castWith ? below + area * Math.min(slab, design.depth) : below;
+  let below = 0;
+  for (const part of plan.parts)
+    below += belowSlab(design, part, castWith && !wholeBay ? Math.min(slab, design.depth) : 0);
   const concrete = wholeBay ? area * Math.max(0, design.depth - slab) : below;
-  const bay = job.bay.outline ? polygonArea(job.bay.outline) : 0;
   return {
     area,
     perimeter,
     concrete,
-    gross,
+    gross: wholeBay ? area * design.depth : castWith ? below + area * Math.min(slab, design.depth) : below,
     brokenArea: castWith ? 0 : area,
     brokenVolume: castWith ? 0 : area * slab,
-    soil: castWith ? concrete : concrete - area * slab + area * BASE_COURSE,
+    soil: castWith ? concrete : Math.max(0, concrete - area * slab) + area * BASE_COURSE,
     barWeight: barsOf(design, area),
     fibreVolume: design.reinforcement.kind === "fibre" ? (castWith ? bay * slab + concrete : concrete) : 0,
-    dowels: design.join === "dowelled" ? sum(({ outline }) => dowelCount(outline)) : 0,
+    dowels: design.join === "dowelled" ? plan.dowels : 0,
   };
 };
 
 /** The pad below the slab around it; a cut-out pad is all below. */
-const belowSlab = ({ join, depth, slope, key }: PadDesign, { pad }: PadPart): number => {
-  const height = Math.max(0, depth - pad.slab);
+const belowSlab = (
+  { join, depth, slope, key }: PadDesign,
+  { grown, formula }: PadPlanQuantities["parts"][number],
+  slab: number,
+): number => {
+  const height = Math.max(0, depth - slab);
   const spread = join === "cast-with" ? slope * height : 0;
-  const area = planArea(pad.plan, "mitred");
-  if (join !== "undercut") return spread === 0 ? height * area.at(0) : solidVolume(area, [layer(height, 0, spread)]);
   // the key lies below the old slab; the shaft through it is upright
-  return height * area.at(key) - (area.at(key) - area.at(0)) * Math.min(height, KEYED_SLAB);
+  if (join === "undercut") return height * grown.at(key) - (grown.at(key) - grown.at(0)) * Math.min(height, KEYED_SLAB);
+  if (spread === 0) return height * grown.at(0);
+  if (formula === "circles") return solidVolume(grown, [{ height, below: 0, above: spread }]);
+  return (height * (grown.at(0) + 4 * grown.at(spread / 2) + grown.at(spread))) / 6; // Simpson, exact for a square law
 };
 
 /** mm of old slab above a key when nobody measured */
 const KEYED_SLAB = toBase(4, "in");
-
-const layer = (height: number, below: number, above: number): Layer => ({ height, below, above });
 
 /** Two mats, both ways, laps and ends a tenth more. */
 const barsOf = ({ reinforcement }: PadDesign, area: number): number =>

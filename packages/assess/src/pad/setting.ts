@@ -1,5 +1,5 @@
 import { elasticModulus, modulusOfRupture } from "@floorworthy/engine/codes/aci318-19";
-import { fromBase, isUnable, toBase, type Unable } from "@floorworthy/engine/quantities";
+import { type Check, fromBase, isUnable, toBase, type Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { factsOf } from "../facts/facts.ts";
 import { anchorChecks } from "../margin/anchors.ts";
@@ -21,13 +21,25 @@ export interface PadSetting {
 export interface PadMemory {
   readonly settings: Map<string, PadSetting | Unable>;
   readonly anchors: Map<string, AnchorMargin>;
+  /** plates solved, by size, depth and join: steel and fibre change nothing before the first crack */
+  readonly plates: Map<string, SolvedPad | Unable>;
+}
+
+/** What the plate on the ground says of one pad. */
+export interface SolvedPad {
+  /** modulus of rupture over stress, and which concrete cracks first */
+  readonly crack: number;
+  readonly crackIn: "pad" | "slab";
+  /** on the ground, own weight included, MPa */
+  readonly pressure: number;
+  readonly checks: readonly Check[];
 }
 
 /** What a setting depends on. */
 export const settingKey = ({ depth, strength, size }: PadDesign): string =>
   `${depth}|${strength}|${size.shape === "whole-bay" ? "floor" : "pad"}`;
 
-export const newMemory = (): PadMemory => ({ settings: new Map(), anchors: new Map() });
+export const newMemory = (): PadMemory => ({ settings: new Map(), anchors: new Map(), plates: new Map() });
 
 export const settingFor = (job: Job, memory: PadMemory, key: string): PadSetting | Unable => {
   const known = memory.settings.get(key);
