@@ -71,6 +71,13 @@ test("under a stop the loads are demand only: nothing in the pack says what the 
   expect(JSON.stringify(pack.loads)).not.toMatch(/capacity|ratio|ample|enough|margin/);
 });
 
+test("without a stop the pack holds what is not met or not shown, and no word of the margin", () => {
+  const margin = { ...assessmentOf(free).margin, verdict: "ample", sentence: "The margin is ample." } as const;
+  const pack = referral(free, assessmentOf(free, { margin, reasons: ["The margin is ample."] }));
+  expect(pack.reasons).toEqual(["Strength: the maker asks at least 3,000 psi; there is no record (not shown)."]);
+  expect(JSON.stringify(pack)).not.toContain("ample");
+});
+
 test("the maker's own reactions come first, in the plan's axes", () => {
   const P = known(toBase(6000, "lb"));
   const Min = known(toBase(200, "kip-in"));

@@ -14,7 +14,7 @@ export const referralLines = (pack: Referral, units: UnitSystem, fold: "folded" 
     "What led here",
     pack.stops.map(({ reason, next }) => `${reason} ${next}`),
   ),
-  ...section("What the comparison with the maker's page came to", pack.reasons),
+  ...section("Lines of the maker's page not met or not shown", pack.reasons),
   ...facts("Site", pack.site),
   ...facts("Floor", pack.floor),
   ...facts("Readings", pack.readings),

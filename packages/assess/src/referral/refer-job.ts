@@ -7,7 +7,7 @@ import type { PackPart, Referral, ReferralLoads } from "./referral-pack.ts";
 
 /** The engineer's pack, filled as far as anything is known. Always possible: what is not known is said to be not known. */
 export const referral = (job: Job, assessment: Assessment): Referral => {
-  const { stops, reasons, layout, cautions } = assessment;
+  const { stops, layout, cautions } = assessment;
   const loads = loadsOf(job, assessment);
   return {
     format: 1,
@@ -16,7 +16,7 @@ export const referral = (job: Job, assessment: Assessment): Referral => {
     sentence: sentenceFor(assessment),
     question: questionFor(job, assessment),
     stops: stops.map(({ reason, next }) => ({ reason, next })),
-    reasons: stops.length > 0 ? [] : [...new Set(reasons)],
+    reasons: stops.length > 0 ? [] : linesNotMet(assessment),
     site: siteFacts(job),
     floor: floorFacts(job),
     readings: readingFacts(job),
@@ -32,6 +32,15 @@ export const referral = (job: Job, assessment: Assessment): Referral => {
     cautions,
   };
 };
+
+/** Only what is not met or not shown: what is met, and any margin, is not an engineer's question and would be comfort. */
+const linesNotMet = ({ page }: Assessment): readonly string[] =>
+  page.lines
+    .filter(({ result }) => result === "fails" || result === "not-shown")
+    .map(
+      ({ title, asked, found, result }) =>
+        `${title}: the maker asks ${asked}; there is ${found}${result === "fails" ? "" : " (not shown)"}.`,
+    );
 
 const sentenceFor = ({ stops, outcome }: Assessment): string =>
   stops[0]

@@ -11,7 +11,7 @@ export interface Referral {
   readonly question: { readonly asked: readonly string[]; readonly notAsked: readonly string[] };
   /** the stops that led here; empty where the pack is made of one's own accord */
   readonly stops: readonly { readonly reason: string; readonly next: string }[];
-  /** where no stop stands: what the comparison with the maker's page came to, and why */
+  /** where no stop stands: the lines of the maker's page that are not met or not shown */
   readonly reasons: readonly string[];
   readonly site: readonly KnownFact[];
   readonly floor: readonly KnownFact[];

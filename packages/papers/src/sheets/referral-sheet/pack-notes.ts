@@ -38,7 +38,7 @@ export const questionNotes = ({ question, stops, reasons, told }: Referral): rea
     "What led here",
     stops.map(({ reason, next }) => `${reason} ${next}`),
   ),
-  note("What the comparison with the maker's page came to", reasons),
+  note("Lines of the maker's page not met or not shown", reasons),
   note("For the record", told, "box"),
 ];
 
