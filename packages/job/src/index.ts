@@ -1,5 +1,5 @@
 export { assumed, type Default, defaults, presumptiveBearing, thicknessAllowance } from "./defaults.ts";
-export { setFact } from "./editing/index.ts";
+export { setFact, setZones } from "./editing/index.ts";
 export * from "./fact.ts";
 export * from "./floor.ts";
 export { type Issue, type IssueCode, issueCatalogue, printIssue } from "./issues/index.ts";

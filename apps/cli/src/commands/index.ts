@@ -3,6 +3,7 @@ import { hitCommand } from "./hit.ts";
 import { jointsCommand } from "./joints.ts";
 import { liftsCommand } from "./lifts.ts";
 import { orderCommand } from "./order.ts";
+import { padCommand } from "./pad.ts";
 import { placeCommand } from "./place.ts";
 import { recordCommand } from "./record.ts";
 import { referCommand } from "./refer.ts";
@@ -19,6 +20,7 @@ export const commands = [
   surveyCommand,
   placeCommand,
   liftsCommand,
+  padCommand,
   jointsCommand,
   orderCommand,
   sheetCommand,

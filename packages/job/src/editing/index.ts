@@ -3,3 +3,4 @@ export { type Merged, mergeTexts } from "./merge.ts";
 export { liftFileOf, putLift, withOwnLift } from "./put-lift.ts";
 export { setFact } from "./set-fact.ts";
 export { setPlain } from "./set-plain.ts";
+export { setZones } from "./set-zones.ts";
