@@ -267,6 +267,15 @@ export const brokenFiles: readonly BrokenFile[] = [
     issues: ['not-positive 4:21 floor.thickness: "0 in" is zero. Write a length above zero, or unknown.'],
   },
   {
+    title: "a vehicle without width, a lift held by glue",
+    text: `${HEAD}lift: { name: L, kind: two-post, fixing: glued }\nvehicles: [{ name: van, width: 0 in, height: tall }]\n`,
+    issues: [
+      'wrong-word 3:42 lift.fixing: "glued" is not a word of the list. Write one of: anchored, loose.',
+      'not-positive 4:32 vehicles[0].width: "0 in" is zero. Write a length above zero, or unknown.',
+      'not-a-quantity 4:46 vehicles[0].height: "tall" is not a length. Write a number and a unit, such as 6 in or 150 mm.',
+    ],
+  },
+  {
     title: "a negative slope",
     text: `${SHORT}floor: { slope: -2 % }\n`,
     issues: ['negative 4:17 floor.slope: "-2 %" is negative. Write a plain number of zero or more.'],

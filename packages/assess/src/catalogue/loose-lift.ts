@@ -53,6 +53,7 @@ export const judgeLoose = (job: Job): LooseJudgement => {
   const conditions = [
     ...open.map((line) => `Show${how}: ${line.title.toLowerCase()}, ${line.asked}.`),
     ...stops.map((stop) => `No hole of any kind is drilled. ${stop.reason}`),
+    ...(placing.answer === "not-known" ? [`Its place in the bay was not looked at. ${placing.sentence}`] : []),
     ...(margin.verdict === "not-computed"
       ? ["What its feet do to the slab is not computed here: keep them off joints, cracks and edges."]
       : []),

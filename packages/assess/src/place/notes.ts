@@ -1,5 +1,7 @@
 import type { Job } from "@floorworthy/job";
 import { shown } from "../facts/print.ts";
+import { zoneUnder } from "../facts/thickness.ts";
+import { placedBases } from "../layout.ts";
 import { vehicleBox } from "./footprint.ts";
 import type { Stand } from "./placing.ts";
 import { practice } from "./practice.ts";
@@ -40,6 +42,13 @@ export const notesOf = (job: Job, ways: readonly { readonly stand: Stand; readon
     ...(floor.zones.some(({ state, kind }) => state === "proposed" && kind !== "footing")
       ? ["Pads still to be poured move with the lift."]
       : []),
+    ...(onPads(job) ? ["It was wanted on concrete poured for it: places outside that stand on the slab alone."] : []),
     ...(bay.walls.length === 0 ? ["No walls are on the plan: every edge of the floor counts as one."] : []),
   ];
 };
+
+const onPads = (job: Job): boolean =>
+  placedBases(job).some((base) => {
+    const zone = zoneUnder(job, base);
+    return zone?.state === "standing" && (zone.kind === "pad" || zone.kind === "strip");
+  });

@@ -129,7 +129,7 @@ const placed = (
     };
   if (!chosen) return { ...common, ...none, answer: "nowhere", sentence: nowhereWords(blockers, said) };
   const moveTo = (middle: Point): PlaceMove => moveOf(job, position, pose, chosen.stand, middle);
-  const roomiest = roomiestOf(said.find(({ stand }) => stand === chosen.stand)!, moveTo);
+  const roomiest = roomiestOf(job, said.find(({ stand }) => stand === chosen.stand)!, pose, moveTo);
   const nearest = smallestMove(pose.middle, [chosen.placement]);
   const exact = isUnable(nearest) ? undefined : nearest.to;
   const proposed = asWanted
@@ -204,9 +204,14 @@ const moveOf = (job: Job, position: Position, pose: Pose, stand: Stand, middle: 
   };
 };
 
-const roomiestOf = (way: Way, moveTo: (p: Point) => PlaceMove): PlaceMove | undefined => {
-  const best = way.regions.toSorted((a, b) => b.roomiest.room - a.roomiest.room)[0];
-  return best && moveTo(best.roomiest.at);
+/** The place with most room in the area nearest to the wanted place, on a whole step from there where the room allows it. */
+const roomiestOf = (job: Job, way: Way, pose: Pose, moveTo: (p: Point) => PlaceMove): PlaceMove | undefined => {
+  const own = way.regions[0];
+  if (!own) return undefined;
+  const { at, room } = own.roomiest;
+  const step = job.units === "si" ? 10 : 12.7;
+  const whole = (v: number, from: number): number => from + Math.round((v - from) / step) * step;
+  return moveTo(room > step ? { x: whole(at.x, pose.middle.x), y: whole(at.y, pose.middle.y) } : at);
 };
 
 const proposedOf = (

@@ -2,9 +2,11 @@ import type { Point } from "@floorworthy/engine/geometry";
 import type { Part, Region } from "@floorworthy/engine/placement";
 import type { Position } from "@floorworthy/job";
 
-/** How the lift stands against the way it was wanted: the same, turned about (nose where the tail was), a quarter turn
- * (its left side where the back wall was, or the other way), or mirrored left to right. */
-export type Stand = "as-wanted" | "turned-about" | "quarter-left" | "quarter-right" | "mirrored";
+/**
+ * How the lift stands against the way it was wanted: the same, turned about (nose where the tail was), or a quarter turn.
+ * Its two columns are mirror images of each other, so a lift mirrored left to right is the same lift.
+ */
+export type Stand = "as-wanted" | "turned-about" | "quarter-left" | "quarter-right";
 
 /** One place of the lift, mm in the plan. */
 export interface Place {
@@ -95,7 +97,7 @@ export interface Placing {
   readonly smallest: PlaceMove | undefined;
   /** a mark a tape can find, off the boundary; the wanted place where that is free */
   readonly proposed: PlaceMove | undefined;
-  /** the place with the most room around it, of all ways of standing */
+  /** the place with the most room around it, in the area nearest to the wanted place */
   readonly roomiest: PlaceMove | undefined;
   readonly ranges: readonly PlaceRange[];
   readonly ways: readonly Way[];

@@ -13,7 +13,6 @@ const turns: Readonly<Record<Stand, Turn>> = {
   "turned-about": { mirror: "as-drawn", angle: Math.PI },
   "quarter-left": { mirror: "as-drawn", angle: Math.PI / 2 },
   "quarter-right": { mirror: "as-drawn", angle: -Math.PI / 2 },
-  mirrored: { mirror: "mirrored", angle: 0 },
 };
 
 export const turnOf = (stand: Stand): Turn => turns[stand];
@@ -23,7 +22,6 @@ export const standWords: Readonly<Record<Stand, string>> = {
   "turned-about": "turned about, the nose where the tail was",
   "quarter-left": "a quarter turn, its back to the left",
   "quarter-right": "a quarter turn, its back to the right",
-  mirrored: "mirrored left to right",
 };
 
 /** Straight in only: through a door in the wall behind the tail, else through one before the nose. */
@@ -33,7 +31,7 @@ export const wayIn = (bay: Bay, pose: Pose, stand: Stand): WayIn => {
   if (opens(bay, behind)) return "driven-in";
   if (opens(bay, ahead)) return "backed-in";
   if (bay.doors.length === 0) return stand.startsWith("quarter") ? "none" : "not-looked-at";
-  return stand === "as-wanted" || stand === "mirrored" ? "not-looked-at" : "none";
+  return stand === "as-wanted" ? "not-looked-at" : "none";
 };
 
 /** Whether a side of the floor that faces this way has a door or is open. */
@@ -47,10 +45,10 @@ const opens = (bay: Bay, way: Point): boolean =>
 
 /** Where the columns come to stand when the lift's middle is put at `middle`. */
 export const placeAt = (wanted: Position, pose: Pose, stand: Stand, middle: Point): Place => {
-  const { mirror, angle } = turnOf(stand);
+  const { angle } = turnOf(stand);
   const put = (p: Point): Point => {
     const [x, y] = [p.x - pose.middle.x, p.y - pose.middle.y];
-    const turned = rotate({ x: mirror === "mirrored" ? -x : x, y }, angle);
+    const turned = rotate({ x, y }, angle);
     return { x: middle.x + turned.x, y: middle.y + turned.y };
   };
   return { stand, middle, position: { left: put(wanted.left), right: put(wanted.right) } };
