@@ -473,6 +473,22 @@ export const brokenFiles: readonly BrokenFile[] = [
     ],
   },
   {
+    title: "an opening and dowels that cannot be",
+    text: `${BAY}floor: { joints: [{ x: 12 ft, opening: -1 mm, dowelDiameter: 0 in, dowelSpacing: 30 }] }\n`,
+    issues: [
+      'negative 5:40 floor.joints[0].opening: "-1 mm" is negative. Write a length of zero or more.',
+      'not-positive 5:62 floor.joints[0].dowelDiameter: "0 in" is zero. Write a length above zero, or unknown.',
+      'bare-number 5:82 floor.joints[0].dowelSpacing: "30" has no unit; a length was expected. Write a number and a unit, such as 6 in or 150 mm.',
+    ],
+  },
+  {
+    title: "more feet than a lift has",
+    text: `${LONG}  supports: [${Array.from({ length: 25 }, (_, i) => `{ at: [${i} in, 0 in] }`).join(", ")}]\n`,
+    issues: [
+      "too-many-items 6:13 lift.supports: The list has 25 items; the form takes up to 24. Keep the ones that matter for this lift.",
+    ],
+  },
+  {
     title: "a joint with one end",
     text: `${BAY}floor: { joints: [{ from: [0 ft, 4 ft] }] }\n`,
     issues: [

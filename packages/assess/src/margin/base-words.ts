@@ -1,2 +1,4 @@
-/** How a base is called in a sentence: "left base", "post front-left". */
-export const baseWords = (side: string): string => (side === "left" || side === "right" ? `${side} base` : side);
+const NOUN = /\b(post|foot|column|frame|end)\b/;
+
+/** How a base is called in a sentence: "left base", "left front post". */
+export const baseWords = (side: string): string => (NOUN.test(side) ? side : `${side} base`);

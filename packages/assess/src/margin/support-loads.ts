@@ -29,11 +29,21 @@ export interface SupportDuty {
 }
 
 const PLACE = "loads of the supports";
+/** Shares that come to less than this leave load out. */
+const WHOLE = 0.98;
 
 /** Cases of every support at once, in plan axes; or why this lift's loads cannot be computed. */
 export const supportReactions = (job: Job, duty: SupportDuty, end: End): SideReactions[] | Unable => {
   const { supports, kind } = job.lift;
+  const twice = supports.find(({ id }, i) => supports.findIndex((s) => s.id === id) !== i);
+  if (twice) return unable(PLACE, `Two supports are called "${twice.id}": give each a name of its own.`);
+  const allShares = supports.reduce((sum, { share }) => sum + (share.known ? share.high : 0), 0);
   if (supports.length > 0 && supports.every((s) => s.P.known)) return turned(job, [makers(job, supports)]);
+  if (supports.length > 0 && supports.every((s) => s.share.known) && allShares < WHOLE)
+    return unable(
+      PLACE,
+      `The shares of the supports come to ${Math.round(allShares * 100)} % of the load, not to all of it.`,
+    );
   if (supports.length > 0 && supports.every((s) => s.share.known)) return turned(job, shared(job, supports, duty, end));
   if (kind === "one-post") return turnedOr(job, onePost(job, duty));
   if (kind === "four-post") return turnedOr(job, onFour(job, supports, duty, "posts"));
