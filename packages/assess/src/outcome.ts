@@ -104,7 +104,7 @@ const standing = (job: Job, facts: Facts, page: PageAnswer, margin: MarginAnswer
         }
       : {
           outcome: "hold",
-          sentence: `Hold: ${list((beyondStrength.length > 0 ? beyondStrength : open).map(shortly))} ${open.length === 1 ? "is" : "are"} not shown${beyondStrength.length > 0 ? "" : " and the margin does not hold without it"}.`,
+          sentence: `Hold: ${list((beyondStrength.length > 0 ? beyondStrength : open).map(shortly))} ${(beyondStrength.length > 0 ? beyondStrength : open).length === 1 ? "is" : "are"} not shown${beyondStrength.length > 0 ? "" : " and the margin does not hold without it"}.`,
           reasons: [...reasons, margin.sentence],
           conditions,
         };

@@ -36,8 +36,12 @@ export const answerLines = (a: Assessment, fold: Fold): string[] => [
 const missing = ({ missing: facts, settling }: Assessment): string[] =>
   section("What to find out next", [
     ...(settling && facts.length > 1 ? [settling.sentence] : []),
-    ...facts.map((fact) => `${fact.what}: at worst ${fact.worst}, at best ${fact.best}. ${fact.how} (${fact.cost}).`),
+    ...facts.map(
+      (fact) => `${fact.what}: at worst ${fact.worst}, at best ${fact.best}. ${sentence(fact.how)} (${fact.cost}).`,
+    ),
   ]);
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const pageTable = (lines: readonly PageLine[]): string[] => {
   const asked = lines.filter((line) => line.result !== "not-asked");

@@ -8,7 +8,7 @@ export const floorAsFound = ({ survey, page }: Assessment, fold: "folded" | "unf
   if (!survey) return [];
   const lines = [...thickness(survey), ...strength(survey), ...distances(survey), ...cracks(survey)];
   return [
-    ...(lines.length === 0 ? [] : ["", "THE FLOOR as found", ...lines]),
+    ...(lines.length === 0 ? [] : ["", "THE FLOOR as found", ...(lines[0] === "" ? lines.slice(1) : lines)]),
     ...(fold === "unfolded" ? workings(survey, page) : []),
   ];
 };

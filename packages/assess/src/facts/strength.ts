@@ -21,7 +21,7 @@ export const strengthUnder = (job: Job, zone: Zone | undefined): StrengthFinding
     (hasOwnConcrete(zone) ? undefined : papers(job)) ??
     few ??
     nothingShown(job);
-  const contradicted = few && evidence !== few ? weaker(few, evidence) : evidence;
+  const contradicted = few && evidence !== few ? weaker(few, evidence) : underPapers(evidence, papers(job));
   return {
     ...contradicted,
     notes: [...(contradicted.notes ?? []), ...reboundNotes(job)],
@@ -51,16 +51,21 @@ const hasOwnConcrete = (zone: Zone | undefined): boolean =>
 /** Cores of this very concrete that fall short weigh more than papers. */
 const weaker = (cores: Evidence, other: Evidence): Evidence => {
   const cap = cores.shown ?? cores.atMost ?? Number.POSITIVE_INFINITY;
-  if (cap >= (other.shown ?? other.worst))
-    return { ...other, beside: [...other.beside, cores.workings, ...cores.beside] };
-  return {
-    ...cores,
-    notes: [
-      ...(cores.notes ?? []),
-      `the cores fall short of what else is known (${other.why}): they count, and somebody has to find out why`,
-    ],
-  };
+  return cap < (other.shown ?? other.worst)
+    ? underPapers(cores, other)
+    : { ...other, beside: [...other.beside, cores.workings, ...cores.beside] };
 };
+
+const underPapers = (cores: Evidence, other: Evidence | undefined): Evidence =>
+  other?.shown !== undefined && cores.from === "cores" && (cores.shown ?? cores.atMost ?? 0) < other.shown
+    ? {
+        ...cores,
+        notes: [
+          ...(cores.notes ?? []),
+          `the cores fall short of what else is known (${other.why}): they count, and somebody has to find out why`,
+        ],
+      }
+    : cores;
 
 const tensileNote = ({ floor }: Job): string | undefined => {
   const { tensileAsPrinted: printed } = floor.strength;

@@ -55,4 +55,8 @@ const waysToShow = ({ floor }: Job, { from }: StrengthFinding): string => {
     : `to show it: ${papers}three cores judged by ACI 214.4R; a rebound hammer does not show it`;
 };
 
-const sentences = (parts: readonly string[]): string => parts.filter((part) => part !== "").join(". ");
+const sentences = (parts: readonly string[]): string =>
+  parts
+    .filter((part) => part !== "")
+    .map((part) => part.charAt(0).toUpperCase() + part.slice(1))
+    .join(". ");

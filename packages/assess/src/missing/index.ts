@@ -1,0 +1,2 @@
+export type { Question } from "./question.ts";
+export { settlingSet } from "./settle.ts";
