@@ -7,7 +7,7 @@ export {
   watchAnchor,
 } from "./anchor-watch.ts";
 export { type ControlLimit, controlLimit } from "./control-limit.ts";
-export { type MovementFit, type ReadingError, usualReadingError } from "./movement-fit.ts";
+export { fastestSlip, type MovementFit, type ReadingError, usualReadingError } from "./movement-fit.ts";
 export { type NutAndWasher, nutAndWasher } from "./nuts.ts";
 export { relaxationPerDecade, retainedPreload, retainedSpan } from "./relaxation.ts";
 export { coarseThread, nutTravel, stressArea, type Thread, threads } from "./threads.ts";

@@ -40,7 +40,7 @@ export const roundNotes = ({ anchors }: Upkeep, units: UnitSystem): readonly Not
 };
 
 /** Why this round, and what its torque will say. */
-export const reasonNotes = ({ next, answer, reasons }: Upkeep): readonly Note[] => [
+export const reasonNotes = ({ next, answer, reasons }: Upkeep, units: UnitSystem): readonly Note[] => [
   ...(next
     ? [
         note(
@@ -51,6 +51,11 @@ export const reasonNotes = ({ next, answer, reasons }: Upkeep): readonly Note[] 
     : []),
   ...(answer === "retorque-and-look" ? [note("Look at this first", reasons.slice(0, 3))] : []),
   note("What torque says", [
-    "Torque tells how hard the nut was to turn, not how much the concrete holds. 40 to 50 lb-ft found where 100 to 120 were set some 18 months before is common: bring it back and look.",
+    `Torque tells how hard the nut was to turn, not how much the concrete holds. ${common[units]} some 18 months before is common: bring it back and look.`,
   ]),
 ];
+
+const common: Readonly<Record<UnitSystem, string>> = {
+  "inch-pound": "40 to 50 lb-ft found where 100 to 120 were set",
+  si: "55 to 70 N·m found where 135 to 165 were set",
+};

@@ -43,7 +43,7 @@ const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOpti
   const table = tableOf(job, upkeep, order, date, { x0: box.x0 + 2, x1: box.x1 - 2, y0: top, y1: box.y1 });
   const [left, right] = columnsBelow({ ...box, y0: table.bottom + 2.5 });
   const doing = setNotes(roundNotes(upkeep, job.units), [left]);
-  const knowing = setNotes(reasonNotes(upkeep), [right]);
+  const knowing = setNotes(reasonNotes(upkeep, job.units), [right]);
   if (!doing || !knowing) return unable(place, "There are too many anchors for one readable page.");
   return [
     framed(
