@@ -45,13 +45,12 @@ const zoneOf = (job: Job, design: PadDesign, name: string, outline: Polygon): Zo
   poured: undefined,
 });
 
-const jointOutside = (joint: Joint, holes: readonly Polygon[]): Joint[] =>
-  outsideAll([joint.from, joint.to], holes).map(([from, to], i) => ({
-    ...joint,
-    name: i === 0 ? joint.name : `${joint.name}, beyond`,
-    from,
-    to,
-  }));
+const jointOutside = (joint: Joint, holes: readonly Polygon[]): Joint[] => {
+  const left = outsideAll([joint.from, joint.to], holes);
+  const [only] = left;
+  if (left.length === 1 && only![0] === joint.from && only![1] === joint.to) return [joint];
+  return left.map(([from, to], i) => ({ ...joint, name: `${joint.name}, part ${i + 1}`, from, to }));
+};
 
 const crackOutside = (crack: Crack, holes: readonly Polygon[]): Crack[] => {
   const pieces = crack.line.slice(1).flatMap((b, i) => outsideAll([crack.line[i]!, b], holes));

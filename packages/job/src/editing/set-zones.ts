@@ -1,5 +1,5 @@
 import { fromBase, toBase } from "@floorworthy/engine/quantities";
-import { type Document, isMap, isSeq, parseDocument, type YAMLMap, type YAMLSeq } from "yaml";
+import { type Document, Document as DocumentOf, isMap, isSeq, parseDocument, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Joint, Zone } from "../floor.ts";
 import type { Job } from "../job.ts";
 import { yamlOptions } from "../reading/parse-source.ts";
@@ -20,7 +20,10 @@ export const setZones = (text: string, job: Job): string => {
   const proposed = job.floor.zones.filter(
     (zone) => zone.state === "proposed" && (zone.kind === "pad" || zone.kind === "strip"),
   );
-  zones.items.push(...kept, ...proposed.map((zone) => document.createNode(zoneWords(job, zone))));
+  const fresh = proposed.map((zone) => zoneNode(document, job, zone));
+  const inserted = insertedText(text, floor, fresh);
+  if (inserted !== undefined && jointsAsWritten(floor, job)) return inserted;
+  zones.items.push(...kept, ...fresh);
   if (zones.items.length > 0) floor.set("zones", zones);
   else floor.delete("zones");
   setJoints(document, floor, job);
@@ -57,6 +60,26 @@ const length = (job: Job, mm: number): string => {
   return `${Number(fromBase(rounded, unit).toFixed(2))} ${unit}`;
 };
 
+/** Its corners stand on one line each. */
+const zoneNode = (document: Document, job: Job, zone: Zone): YAMLMap => {
+  const node = document.createNode(zoneWords(job, zone)) as YAMLMap;
+  const outline = node.get("outline", true);
+  if (isSeq(outline)) for (const corner of outline.items) if (isSeq(corner)) corner.flow = true;
+  return node;
+};
+
+/** Where the file says nothing of zones yet, they are put before the floor's first key and no other character changes. */
+const insertedText = (text: string, floor: YAMLMap, fresh: readonly YAMLMap[]): string | undefined => {
+  const first = floor.items[0]?.key as { range?: readonly [number, number, number] } | undefined;
+  if (floor.flow || !first?.range || floor.has("zones") || fresh.length === 0) return undefined;
+  const at = first.range[0];
+  const indent = at - (text.lastIndexOf("\n", at - 1) + 1);
+  if (!/^ *$/.test(text.slice(at - indent, at))) return undefined;
+  const block = new DocumentOf({ zones: fresh }).toString({ lineWidth: 0, flowCollectionPadding: false });
+  const lines = block.trimEnd().split("\n");
+  return `${text.slice(0, at)}${lines.join(`\n${" ".repeat(indent)}`)}\n${" ".repeat(indent)}${text.slice(at)}`;
+};
+
 const zoneWords = (job: Job, zone: Zone): object => ({
   name: zone.name,
   kind: zone.kind,
@@ -68,20 +91,29 @@ const zoneWords = (job: Job, zone: Zone): object => ({
   ...(zone.strength.known ? { strength: { value: zone.strength.written, why: POURED } } : {}),
 });
 
+/** Names of joints that a cut-out has shortened or taken away: a shortened one goes on as "…, part 1". */
+const jointsChanged = (written: YAMLSeq, job: Job): ReadonlySet<string> =>
+  new Set(
+    written.items
+      .flatMap((item) => (isMap(item) && item.has("name") ? [String(item.get("name"))] : []))
+      .filter((name) => !job.floor.joints.some((joint) => joint.name === name)),
+  );
+
+const jointsAsWritten = (floor: YAMLMap, job: Job): boolean => {
+  const written = floor.get("joints", true);
+  return !isSeq(written) || jointsChanged(written as YAMLSeq, job).size === 0;
+};
+
 /** Joints are written anew only where one was cut short or taken away. */
 const setJoints = (document: Document, floor: YAMLMap, job: Job): void => {
   const written = floor.get("joints", true);
   if (!isSeq(written)) return;
-  const names = written.items.map((item) => (isMap(item) ? String(item.get("name")) : ""));
-  const whole = (joint: Joint): boolean => names.includes(joint.name);
-  const cut = job.floor.joints.filter((joint) => joint.name.endsWith(", beyond") || !whole(joint));
-  const gone = names.filter((name) => !job.floor.joints.some((joint) => joint.name === name));
-  if (cut.length === 0 && gone.length === 0) return;
-  const changed = new Set([...cut.map(({ name }) => name.replace(/, beyond$/, "")), ...gone]);
+  const changed = jointsChanged(written as YAMLSeq, job);
+  if (changed.size === 0) return;
   const items = written.items.filter((item) => !(isMap(item) && changed.has(String(item.get("name")))));
   const fresh = job.floor.joints
-    .filter(({ name }) => changed.has(name.replace(/, beyond$/, "")))
-    .map((joint) =>
+    .filter(({ name }) => [...changed].some((before) => name.startsWith(`${before}, part `)))
+    .map((joint: Joint) =>
       document.createNode({
         name: joint.name,
         kind: joint.kind,
