@@ -41,8 +41,9 @@ export const placedBases = (job: Job): PlacedBase[] => {
 
 /** Angle of a base's own axes from the plan's x-axis, rad: the lift's turn and its column's, mirrored on the right. */
 export const baseAxis = (job: Job, side: string): number => {
-  const { columnTurn } = job.lift;
-  const own = columnTurn.known ? columnTurn.value : 0;
+  const { columnTurn, supports, kind } = job.lift;
+  const asDrawn = kind !== "two-post" && supports.length > 0;
+  const own = columnTurn.known && !asDrawn ? columnTurn.value : 0;
   return liftTurn(job) + (side === "right" ? -own : own);
 };
 

@@ -7,14 +7,8 @@ import type { Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
 import { liftTurn } from "../layout.ts";
 import type { JudgedInputs } from "./inputs.ts";
+import type { SideReactions, Standing } from "./reactions.ts";
 import { supportReactions } from "./support-loads.ts";
-
-/**
- * counted: rated load, evenly on the pads, at every height, with hands at work. hard-use: 60/40 between the ends, the
- * corners or the columns, and stopped hard on the way down; keeps a margin from being called ample. information:
- * decides nothing.
- */
-export type Standing = "counted" | "hard-use" | "information";
 
 /** One base under one load case: what comes down on it and how the plate rests. */
 export interface BaseCase {
@@ -54,13 +48,6 @@ export const baseCases = (job: Job, inputs: JudgedInputs, bases: readonly Placed
   }
   return cases;
 };
-
-export interface SideReactions {
-  readonly id: string;
-  readonly name: string;
-  readonly standing: Standing;
-  readonly sides: Readonly<Record<string, { readonly reaction: Reaction; readonly terms: readonly Term[] }>>;
-}
 
 const reactionsOf = (job: Job, inputs: JudgedInputs): SideReactions[] | Unable => {
   const turn = liftTurn(job);

@@ -15,7 +15,7 @@ import { term } from "../facts/print.ts";
 import { strengthFor } from "../facts/strength.ts";
 import { thicknessFor } from "../facts/thickness.ts";
 import { baseWords } from "./base-words.ts";
-import type { SupportDuty } from "./support-loads.ts";
+import type { SupportDuty } from "./reactions.ts";
 
 const STEEL = 200_000;
 

@@ -13,20 +13,7 @@ import type { Job, Support } from "@floorworthy/job";
 import { type End, loadEnd } from "../facts/known.ts";
 import { term } from "../facts/print.ts";
 import { liftTurn } from "../layout.ts";
-import type { SideReactions, Standing } from "./cases.ts";
-
-/** What the statics of a lift on supports need; base units. */
-export interface SupportDuty {
-  /** rated load, N */
-  readonly weight: number;
-  /** of one post or column, N */
-  readonly columnWeight: number;
-  readonly pads: readonly { readonly reach: number; readonly padSpacing: number }[];
-  readonly fullRise: number;
-  readonly workForce: number;
-  readonly dynamicFactor: number;
-  readonly shock: number;
-}
+import type { SideReactions, Standing, SupportDuty } from "./reactions.ts";
 
 const PLACE = "loads of the supports";
 /** Shares that come to less than this leave load out. */
