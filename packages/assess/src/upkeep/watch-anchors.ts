@@ -68,6 +68,9 @@ const seen = (log: AnchorLog, count: number, rules: WatchRules): AnchorWatch | u
   return isUnable(watch) ? undefined : watch;
 };
 
+/** Rounds whose own verdict is worked out again, latest ones; the rest keep their readings. */
+const RECENT = 12;
+
 const roundsOf = (
   log: AnchorLog,
   rules: WatchRules | undefined,
@@ -79,10 +82,10 @@ const roundsOf = (
     const index = log.visits.findIndex((visit) => visit.date === date);
     const visit = log.visits[index];
     turned += reading.turned.known ? reading.turned.value : 0;
-    const control =
-      rules && visit && detail === "whole" ? controlLimit(log.visits.slice(0, index), visit.day, rules) : undefined;
+    const again = detail === "whole" && i >= log.rounds.length - RECENT;
+    const control = rules && visit && again ? controlLimit(log.visits.slice(0, index), visit.day, rules) : undefined;
     const isLast = i === log.rounds.length - 1;
-    const sofar = isLast ? final : rules && detail === "whole" ? seen(log, index + 1, rules) : undefined;
+    const sofar = isLast ? final : rules && again ? seen(log, index + 1, rules) : undefined;
     return {
       date,
       found: reading.found.known ? reading.found.value : undefined,

@@ -121,10 +121,15 @@ const largestSlip = ({ aa, ab, bb, ay, by, yy }: Moments, allowed: number): numb
   return root(bb - (ab * ab) / aa, by - (ay * ab) / aa, yy - (ay * ay) / aa);
 };
 
+/** Slip may begin at the setting or at any visit but the last; of a long history at every few visits, so that time stays short. */
+const MOST_ONSETS = 12;
+
 const shapesOf = (visits: readonly Visit[]): Shape[] => {
-  const onsets = [0, ...visits.slice(0, -1).map((visit) => visit.day)].filter(
+  const days = [0, ...visits.slice(0, -1).map((visit) => visit.day)].filter(
     (day, i, all) => i === 0 || day > all[i - 1]!,
   );
+  const every = Math.ceil(days.length / MOST_ONSETS);
+  const onsets = days.filter((_, i) => i % every === 0 || i === days.length - 1);
   return [1 / 24, 1, 7, 30].flatMap((tau) =>
     onsets.flatMap((onset) => [1, 2].map((power) => ({ tau, onset, power: power as 1 | 2 }))),
   );
