@@ -126,7 +126,7 @@ const bestOf = (
   const judge = judgeFor(job, family, old, memory);
   let best: { design: PadDesign; cost: number } | undefined;
   let [judged, closed, unproved] = [0, 0, 0];
-  for (const reinforcement of family.reinforcements) {
+  for (const [r, reinforcement] of family.reinforcements.entries()) {
     const search = searchGrid({
       counts: [family.a.length, family.b.length, family.depths.length],
       cost: costsOf(job, family, old, reinforcement, memory),
@@ -134,12 +134,14 @@ const bestOf = (
       audits: 2,
       ...(best ? { below: best.cost } : {}),
     });
-    const result = run(search, (n) => tell(n / (n + 20)), cancelled);
+    const result = run(search, (n) => tell((r + n / (n + 20)) / family.reinforcements.length), cancelled);
     if (result === "cancelled") return result;
     judged += result.judgements;
     closed += result.closed;
     if (result.way === "unproved") unproved++;
     if (result.best) best = { design: designAt(job, family, result.best.at, reinforcement), cost: result.best.cost };
+    // steel and fibre mend nothing but collapse: where that never stood in the way they only cost
+    if (best && judge.collapse() === "never") break;
   }
   return {
     design: best?.design,
@@ -200,6 +202,7 @@ const judgeFor = (job: Job, family: PadFamily, old: OldSlab, memory: PadMemory) 
   const limits = padLimits(job);
   let why = "every size of it is ruled out.";
   const largest = [family.a.length - 1, family.b.length - 1] as const;
+  let collapse: "seen" | "never" = "never";
   const deeper = new Map<string, boolean>();
   /** whether even the largest plan of this depth fails before any plate is solved */
   const tooShallow = (k: number, reinforcement: Reinforcement): boolean => {
@@ -208,7 +211,9 @@ const judgeFor = (job: Job, family: PadFamily, old: OldSlab, memory: PadMemory) 
     if (known !== undefined) return known;
     const design = designAt(job, family, [...largest, k], reinforcement);
     const parts = padParts(job, design);
-    const made = !isUnable(parts) && shortBeforeSolving(job, design, parts, limits, memory) !== undefined;
+    const short = isUnable(parts) ? undefined : shortBeforeSolving(job, design, parts, limits, memory);
+    if (short === "stronger") collapse = "seen";
+    const made = short !== undefined;
     deeper.set(key, made);
     return made;
   };
@@ -221,7 +226,8 @@ const judgeFor = (job: Job, family: PadFamily, old: OldSlab, memory: PadMemory) 
     const early = shortBeforeSolving(job, design, parts, limits, memory);
     if (early) {
       if (last) why = `even at its largest it does not hold (${early} would be needed).`;
-      return { meets: false, mendedBy: early };
+      if (early === "stronger") collapse = "seen";
+      return { meets: false, mendedBy: early === "stronger" ? "deeper" : early };
     }
     const done = evaluatePad(job, design, parts, old, memory);
     if (isUnable(done)) {
@@ -234,5 +240,5 @@ const judgeFor = (job: Job, family: PadFamily, old: OldSlab, memory: PadMemory) 
     const onlyThin = short.length === 1 && done.figures.crackIn === "slab" && done.figures.crack < limits.crack;
     return { meets: false, mendedBy: onlyThin ? "shallower" : "larger" };
   };
-  return { at, why: () => why };
+  return { at, why: () => why, collapse: () => collapse };
 };

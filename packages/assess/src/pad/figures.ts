@@ -86,19 +86,18 @@ export const evaluatePad = (
 /** Bending and shear as a footing by ACI 318 stand beside: for plain concrete on the ground the first crack is the judge. */
 export const counts = ({ id }: Check): boolean => id !== "pad-bending" && id !== "pad-shear";
 
-/** What no plate has to be solved for. "deeper": the plan cannot mend it; "larger": more plan or depth can. */
+/** What no plate has to be solved for. "deeper": the plan cannot mend it; "larger": more plan or depth can; "stronger": depth, steel or fibre. */
 export const shortBeforeSolving = (
   job: Job,
   design: PadDesign,
   parts: readonly PadPart[],
   limits: { readonly collapse: number },
   memory: PadMemory,
-): "deeper" | "larger" | undefined => {
+): "deeper" | "larger" | "stronger" | undefined => {
   const changed = withDesign(job, design, parts);
   const setting = settingFor(changed, memory, settingKey(design));
   if (isUnable(setting)) return undefined;
   const { inputs, counted, E } = setting;
-  if (collapseMargin(design, setting) < limits.collapse) return "deeper";
   for (const c of counted) {
     const over = plateChecks(changed, inputs, c, E, "limit").filter(
       (check) => check.weight === "limit" && check.ratio > 1 + 1e-9,
