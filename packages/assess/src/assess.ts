@@ -93,6 +93,8 @@ const withPlace = (job: Job, ruling: Ruling): Ruling => {
   const shift = smallestShift(job);
   if (shift?.found === "place") {
     const moved = judge({ ...job, position: shift.to }, "word");
+    // what no move cures decides
+    if (moved.outcome === "lighter-lift" || moved.outcome === "pour" || moved.outcome === "refuse") return moved.ruling;
     if (moved.outcome !== "shift")
       return {
         ...ruling,

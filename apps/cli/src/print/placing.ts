@@ -24,7 +24,7 @@ export const placingLines = (job: Job, placing: Placing, map: MarginMap | undefi
   ),
   ...places(job, placing),
   ...section(
-    "How far it may be moved from where it was wanted",
+    placing.wanted ? "How far it may be moved from where it was wanted" : "How far it may be moved",
     placing.ranges.map(({ axis, sentence }) => `${axis === "y" ? "along" : "across"} the bay: ${sentence}`),
   ),
   ...ways(job, placing),

@@ -38,29 +38,19 @@ export const footprintOf = (
   };
 };
 
-const standing = (job: Job, position: Position, { middle, angle }: Pose) => {
-  const { lift } = job;
-  if (lift.kind !== "two-post" && lift.supports.length > 0) {
-    const at = (p: Point): Point => rotate(p, angle);
-    return {
-      anchors: [],
-      plates: lift.supports.flatMap((s) =>
-        s.outline ? [s.outline.map((p) => at({ x: p.x + s.at.x, y: p.y + s.at.y }))] : [],
-      ),
-    };
-  }
+const standing = (job: Job, position: Position, { middle }: Pose) => {
   const local = (p: Point): Point => ({ x: p.x - middle.x, y: p.y - middle.y });
   const bases = placedBases({ ...job, position });
   return {
     anchors: bases.flatMap((base) => base.anchors.map(({ at }) => local(at))),
-    plates: bases.map((base) => base.outline.map(local)),
+    plates: bases.flatMap((base) => (base.outline.length >= 3 ? [base.outline.map(local)] : [])),
   };
 };
 
 /** What of the lift's own shape is not known, in words; undefined when it can be placed. */
 export const shapeMissing = (lift: Lift): string | undefined => {
-  if (lift.kind !== "two-post" && lift.supports.length > 0)
-    return lift.supports.some((s) => (s.outline?.length ?? 0) >= 3)
+  if (lift.supports.length > 0)
+    return lift.supports.some((s) => (s.outline?.length ?? 0) >= 3) || lift.base.outline
       ? undefined
       : "what of the lift stands on the floor";
   return lift.base.outline ? undefined : "the base plate";

@@ -136,13 +136,13 @@ const placed = (
     ? proposedOf(job, chosen, pose, position, exact!, constraints)
     : (roomiest?.middle ?? exact!);
   const move = moveTo(proposed);
-  const ranges = rangesOf(job, chosen.placement, constraints, proposed, pose.middle);
-  const here = asWanted && chosen.stand === "as-wanted" && blockers.length === 0;
+  const ranges = rangesOf(job, chosen.placement, constraints, proposed, asWanted ? pose.middle : proposed);
+  const here = chosen.stand === "as-wanted" && (!asWanted || blockers.length === 0);
   return {
     ...common,
     answer: here ? "here" : "move",
-    sentence: here ? hereWords(job) : moveSentence(job, move, exact && moveTo(exact), ranges),
-    smallest: exact && moveTo(exact),
+    sentence: here && asWanted ? hereWords(job) : moveSentence(job, move, exact && moveTo(exact), ranges),
+    smallest: asWanted && exact ? moveTo(exact) : undefined,
     proposed: move,
     roomiest,
     ranges,

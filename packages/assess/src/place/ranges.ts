@@ -27,9 +27,7 @@ export const rangesOf = (
     const heldBackBy = blockersOf(job, constraints, window.heldBackBy, at);
     const heldOnBy = blockersOf(job, constraints, window.heldOnBy, at);
     const say = (mm: number): string =>
-      Math.abs(mm) < 0.5
-        ? "where it was wanted"
-        : `${shown(Math.abs(mm), "length", job.units)} ${words[mm < 0 ? 0 : 1]}`;
+      Math.abs(mm) < 0.5 ? "where it is" : `${shown(Math.abs(mm), "length", job.units)} ${words[mm < 0 ? 0 : 1]}`;
     const held = (names: string): string => (names ? ` (${names})` : "");
     const sentence = `From ${say(from)}${held(blockerNames(heldBackBy))} to ${say(to)}${held(blockerNames(heldOnBy))}.`;
     return [{ axis, from, to, heldBackBy, heldOnBy, sentence }];
