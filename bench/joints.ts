@@ -33,15 +33,27 @@ ${[pipe(1, 12), pipe(2, 36)].join("\n")}
 columns: { left: [8 ft, 12 ft], right: [18.5 ft, 12 ft] }
 `;
 
-const read = readJob(job);
-if (!read.ok) throw new Error(read.issues.map((issue) => `${issue.line}: ${issue.message}`).join("\n"));
-const assessment = assess(read.job);
-for (let i = 0; i < 3; i++) {
-  const start = performance.now();
-  const plan = planJobJoints(read.job, assessment);
-  const ms = performance.now() - start;
-  if (isUnable(plan)) throw new Error(plan.reason);
-  console.log(
-    `${ms.toFixed(0)} ms: ${plan.lines.length} lines, ${plan.sawLength.value.toFixed(0)} ft of cut, ${plan.unmet.length} rules unmet, ${plan.stops.length} stops`,
-  );
+const strip = job
+  .replace(
+    / {2}zones:\n(?: {4}- .*\n)+/,
+    `  zones:\n    - { name: strip, kind: strip, state: proposed, outline: { width: 186 in, depth: 5 ft, centre: [20 ft, 30 ft] }, thickness: 12 in, tied: cast-with }\n`,
+  )
+  .replace("left: [8 ft, 12 ft], right: [18.5 ft, 12 ft]", "left: [177 in, 30 ft], right: [303 in, 30 ft]");
+
+for (const [name, text] of [
+  ["pads", job],
+  ["a strip that breaks a rule", strip],
+] as const) {
+  const read = readJob(text);
+  if (!read.ok) throw new Error(read.issues.map((issue) => `${issue.line}: ${issue.message}`).join("\n"));
+  const assessment = assess(read.job);
+  for (let i = 0; i < 2; i++) {
+    const start = process.cpuUsage();
+    const plan = planJobJoints(read.job, assessment);
+    const { user, system } = process.cpuUsage(start);
+    if (isUnable(plan)) throw new Error(plan.reason);
+    console.log(
+      `${name}: ${((user + system) / 1000).toFixed(0)} ms of processor; ${plan.lines.length} lines, ${plan.sawLength.value.toFixed(0)} ft of cut, ${plan.unmet.length} rules unmet, ${plan.stops.length} stops`,
+    );
+  }
 }

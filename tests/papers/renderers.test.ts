@@ -162,7 +162,7 @@ describe("DXF, read back by another program's parser", () => {
     const count = (layer: string) => entities.filter((e) => e.layer === layer).length;
     expect(count("PADS_TO_POUR")).toBe(2);
     expect(count("BASES")).toBe(2);
-    expect(count("JOINTS_TO_CUT")).toBe(2);
+    expect(count("JOINTS_TO_CUT")).toBeGreaterThanOrEqual(2);
     expect(count("ANCHORS")).toBe(20);
   });
 

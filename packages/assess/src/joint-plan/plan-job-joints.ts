@@ -33,23 +33,29 @@ interface Found {
   readonly clear: Clearance;
 }
 
-/** With the clearances wished for; where a rule then goes unmet, with those still accepted, if that keeps more rules. */
-const search = (taskFor: (clear: Clearance) => JointTask, { tell, signal }: JointWatch): Found | Unable => {
-  const watch = (half: number) => ({
-    shouldStop: () => signal?.aborted === true,
-    progress: (share: number) => tell?.(half + share / 2, 1),
-  });
-  const attempt = (clear: Clearance, half: number): Found | Unable => {
+/** A first look is taken on a grid this many times coarser. */
+const COARSER = 3;
+
+/** The clearances wished for; where a rule then goes unmet, those still accepted, if they keep more rules on a coarse grid. */
+const clearanceFor = (taskFor: (clear: Clearance) => JointTask, shouldStop: () => boolean): Clearance | Unable => {
+  const look = (clear: Clearance) => {
     const task = taskFor(clear);
-    const plan = planJoints(task, watch(half));
-    if (isUnable(plan)) return plan;
-    return { plan: alignJoints(task, plan, () => signal?.aborted === true), task, clear };
+    return planJoints({ ...task, step: COARSER * task.step }, { shouldStop });
   };
-  const wished = attempt(clearances[0], 0);
-  if (isUnable(wished) || wished.plan.unmet.length === 0) return wished;
-  const accepted = attempt(clearances[1], 0.5);
+  const wished = look(clearances[0]);
+  if (isUnable(wished) || wished.unmet.length === 0) return isUnable(wished) ? wished : clearances[0];
+  const accepted = look(clearances[1]);
   if (isUnable(accepted)) return accepted;
-  return accepted.plan.unmet.length < wished.plan.unmet.length ? accepted : wished;
+  return accepted.unmet.length < wished.unmet.length ? clearances[1] : clearances[0];
+};
+
+const search = (taskFor: (clear: Clearance) => JointTask, { tell, signal }: JointWatch): Found | Unable => {
+  const shouldStop = () => signal?.aborted === true;
+  const clear = clearanceFor(taskFor, shouldStop);
+  if (isUnable(clear)) return clear;
+  const task = taskFor(clear);
+  const plan = planJoints(task, { shouldStop, progress: (share) => tell?.(share, 1) });
+  return isUnable(plan) ? plan : { plan: alignJoints(task, plan, shouldStop), task, clear };
 };
 
 const sorted = ({ lines }: JointPlan) =>

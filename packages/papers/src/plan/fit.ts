@@ -64,7 +64,11 @@ export const fitted = (
       x: zone.x0 + m.left + (free.width - width * k) / 2 - extents.x0 * k,
       y: zone.y0 + m.top + (free.height - height * k) / 2 - extents.y0 * k,
     };
-    return { scale, origin, dimensions: settingOut(assessment, outline, extents, scale.ratio, job.units) };
+    return {
+      scale,
+      origin,
+      dimensions: settingOut(assessment, job.floor.joints, outline, extents, scale.ratio, job.units),
+    };
   };
   let margins = LEAST;
   let made = attempt(margins);

@@ -1,9 +1,9 @@
 import type { PlacedBase } from "@floorworthy/assess";
-import type { Polygon, Rect } from "@floorworthy/engine/geometry";
+import { clearWindow } from "@floorworthy/assess/order";
+import type { Polygon } from "@floorworthy/engine/geometry";
 import type { Lift } from "@floorworthy/job";
 import { boundsOf } from "../drawing/hatch.ts";
 import type { UnitSystem } from "../print/measure.ts";
-import { grow } from "./extents.ts";
 
 /** How far a joint must stay from an anchor, mm, and who says so. */
 export const jointDistance = ({ asks }: Lift, units: UnitSystem): { distance: number; by: string } => {
@@ -12,11 +12,7 @@ export const jointDistance = ({ asks }: Lift, units: UnitSystem): { distance: nu
   return { distance: units === "si" ? 300 : 304.8, by: "common practice" };
 };
 
-/** Steel stays this far outside each base plate, mm: common practice, no source. */
-export const windowMargin = (units: UnitSystem): number => (units === "si" ? 75 : 76.2);
-
-export const windowOf = (base: PlacedBase, units: UnitSystem): Rect =>
-  grow(boundsOf(base.outline), windowMargin(units));
+export const windowOf = clearWindow;
 
 /** The outline within which no joint may pass: the anchors' rectangle grown by the distance, with round corners. */
 export const keepClearOutline = (base: PlacedBase, distance: number): Polygon => {

@@ -34,15 +34,22 @@ export const jointsPart = (joints: readonly Joint[]): Part => ({
     tag: state === "proposed" ? "joints-to-cut" : "joints",
     from,
     to,
-    pen: state === "proposed" ? "planned" : jointPens[kind],
+    pen: state === "proposed" && kind !== "isolation" ? "planned" : jointPens[kind],
   })),
-  wanted: joints.map(({ name, from, to, kind, state }, i) => ({
-    tag: "labels",
-    words: `${named(jointWords[kind], name)}${state === "proposed" ? " (to make)" : ""}`,
-    lettering: "regular",
-    at: between(from, to, 0.12 + 0.05 * (i % 3)),
-  })),
+  wanted: joints
+    .filter(({ name, kind }) => name !== "" || kind !== "isolation")
+    .map((joint, i) => ({
+      tag: "labels",
+      ...lettered(joint),
+      at: between(joint.from, joint.to, 0.12 + 0.05 * (i % 3)),
+    })),
 });
+
+/** A planned line goes by its letter, which stands in the notes. */
+const lettered = ({ name, kind, state }: Joint): { words: string; lettering: "bold" | "regular" } =>
+  state === "proposed" && /^[A-Z]{1,2}$/.test(name)
+    ? { words: name, lettering: "bold" }
+    : { words: `${named(jointWords[kind], name)}${state === "proposed" ? " (to make)" : ""}`, lettering: "regular" };
 
 export const cracksPart = (cracks: readonly Crack[], units: UnitSystem): Part => {
   const drawn = cracks.filter((crack) => crack.line.length > 1);

@@ -1,5 +1,5 @@
+import { windowMargin } from "@floorworthy/assess/order";
 import type { AnchorProductSheet, Bars } from "@floorworthy/job";
-import { windowMargin } from "../plan/keep-clear.ts";
 import { nothing, type Part } from "../plan/part.ts";
 import { printLength, type UnitSystem } from "../print/measure.ts";
 import type { Cut } from "./cut.ts";

@@ -3,7 +3,9 @@ import { recordSheets } from "../records/index.ts";
 import { contractorSheet } from "./contractor-sheet.ts";
 import { drillCard } from "./drill-card/drill-card.ts";
 import { installerSheet } from "./installer-sheet.ts";
+import { jointSheet } from "./joint-sheet.ts";
 import { placingSheet } from "./placing-plan.ts";
+import { readyMixSheet } from "./ready-mix-sheet.ts";
 import { referralSheet } from "./referral-sheet/referral-sheet.ts";
 import type { Sheet } from "./sheet.ts";
 import { torqueCardSheet } from "./torque-card.ts";
@@ -18,6 +20,8 @@ export const sheets: readonly Sheet[] = [
     reader: "for the concrete contractor",
     draw: contractorSheet,
   },
+  jointSheet,
+  readyMixSheet,
   {
     name: "installer",
     title: "Installer's sheet",

@@ -8,19 +8,11 @@ import { describePlan } from "../plan/describe-plan.ts";
 import { planGround } from "../plan/plan-ground.ts";
 import { describeSection } from "../section/pad-section.ts";
 import { sectionGround } from "../section/section-ground.ts";
+import { barsPart, type DrawnPour, drawnPour } from "./drawn-pour.ts";
 import { bodyOf, framed, rule, words } from "./frame.ts";
 import type { Note } from "./note.ts";
-import {
-  cautionNote,
-  curingNote,
-  datesNote,
-  keepOutNote,
-  mixNote,
-  pourDayNote,
-  quantityNote,
-  steelNote,
-  toleranceNote,
-} from "./pour-notes.ts";
+import { jointNote, materialsNote, mixNote, quantityNote, steelNote } from "./order-notes.ts";
+import { cautionNote, curingNote, datesNote, pourDayNote, toleranceNote } from "./pour-notes.ts";
 import { type SheetMode, sheetMode } from "./refusal.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { setNotes } from "./set-notes.ts";
@@ -35,14 +27,15 @@ import {
 } from "./standing-notes.ts";
 import type { Cell } from "./title-block.ts";
 
-const notesOf = (mode: SheetMode, job: Job, assessment: Assessment): readonly Note[] =>
+const notesOf = (mode: SheetMode, { job, plan, order }: DrawnPour, assessment: Assessment): readonly Note[] =>
   mode === "pour"
     ? [
-        quantityNote(job, assessment),
+        quantityNote(job, order, assessment),
+        materialsNote(order),
         conditionsNote(assessment),
-        mixNote(job),
-        steelNote(job, assessment),
-        keepOutNote(job),
+        mixNote(job, order),
+        steelNote(job, order, assessment),
+        jointNote(job, plan),
         toleranceNote(job),
         pourDayNote(),
         curingNote(job),
@@ -119,13 +112,20 @@ interface Body {
 
 const legend = (mode: SheetMode): string =>
   mode === "pour"
-    ? "Stones: new concrete. Dashed box: no steel inside. Dotted: no joint, tube or drain inside. Long dashes: joint to make. Dash-dot: joint that is there."
+    ? "Stones: new concrete. Thin lines: top bars. Dashed box: no steel inside. Dotted: no joint, tube or drain inside. Long dashes: joint to make. Dash-dot: joint that is there."
     : "Dashed box: drilling area. Dotted: no joint inside. Dash-dot: joint; heavy when the pour ended there. Triangle: thickness reading.";
 
-const body = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect, layout: SheetLayout): Body | undefined => {
+const body = (
+  mode: SheetMode,
+  drawn: DrawnPour,
+  assessment: Assessment,
+  box: Rect,
+  layout: SheetLayout,
+): Body | undefined => {
+  const { job } = drawn;
   const split = box.x0 + (box.x1 - box.x0) * layout.plan;
   const planZone = { x0: box.x0 + 1, y0: box.y0 + 4.5, x1: split - 1, y1: box.y1 - 5 };
-  const plan = planGround(job, assessment, planZone);
+  const plan = planGround(job, assessment, planZone, undefined, mode === "pour" ? barsPart(drawn.order) : undefined);
   if (!plan) return undefined;
   const tall = 43;
   const sectionZone = { x0: split + 1, y0: box.y0 + 4.5, x1: box.x1 - 1, y1: box.y0 + tall - 1 };
@@ -137,7 +137,7 @@ const body = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect, layo
     const x0 = split + gap + i * (width + gap);
     return { x0, x1: x0 + width, y0: top + 1.5, y1: box.y1 - 1.5 };
   });
-  const notes = setNotes(notesOf(mode, job, assessment), columns);
+  const notes = setNotes(notesOf(mode, drawn, assessment), columns);
   if (!notes) return undefined;
   return {
     size: notes.size,
@@ -173,10 +173,10 @@ const body = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect, layo
 };
 
 /** A wide plan where its words can be read; more room for words where the plan loses nothing or they could not be. */
-const chooseBody = (mode: SheetMode, job: Job, assessment: Assessment, box: Rect): Body | undefined => {
-  const wide = body(mode, job, assessment, box, layouts.wide);
+const chooseBody = (mode: SheetMode, drawn: DrawnPour, assessment: Assessment, box: Rect): Body | undefined => {
+  const wide = body(mode, drawn, assessment, box, layouts.wide);
   if (wide && wide.size >= COMFORTABLE) return wide;
-  const narrow = body(mode, job, assessment, box, layouts.narrow);
+  const narrow = body(mode, drawn, assessment, box, layouts.narrow);
   return wide && (!narrow || (wide.scale < narrow.scale && wide.size >= ACCEPTABLE)) ? wide : narrow;
 };
 
@@ -191,7 +191,13 @@ export const contractorSheet = (
 ): readonly Drawing[] | Unable => {
   const mode = sheetMode(job, assessment);
   if (isUnable(mode)) return mode;
-  const chosen = chooseBody(mode, job, assessment, bodyOf({ paper, lies: "on-its-side" }));
+  const drawn = drawnPour(job, assessment);
+  const chosen = chooseBody(
+    mode,
+    mode === "pour" ? drawn : { ...drawn, job },
+    assessment,
+    bodyOf({ paper, lies: "on-its-side" }),
+  );
   if (!chosen) {
     return unable(
       "contractor's sheet",
@@ -206,7 +212,7 @@ export const contractorSheet = (
         title: titles[mode],
         sentence: assessment.sentence,
         aside: "To scale when printed at 100 %. Written figures govern.",
-        description: `${describePlan(job, assessment)} ${describeSection(job, assessment)}`,
+        description: `${describePlan(drawn.job, assessment)} ${describeSection(drawn.job, assessment)}`,
         cells: cells(job, date, chosen.plan, chosen.section),
       },
       chosen.items,

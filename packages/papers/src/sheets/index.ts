@@ -1,10 +1,11 @@
 export { sheetNames, sheets } from "./all-sheets.ts";
-export { type ConcreteQuantity, concreteQuantities, type PourQuantity } from "./concrete-quantities.ts";
 export { contractorSheet } from "./contractor-sheet.ts";
 export { drillCard } from "./drill-card/drill-card.ts";
 export type { Paper } from "./frame.ts";
 export { installerSheet } from "./installer-sheet.ts";
+export { jointSheet } from "./joint-sheet.ts";
 export { placingPlan, placingSheet } from "./placing-plan.ts";
+export { readyMixSheet } from "./ready-mix-sheet.ts";
 export { referralSheet } from "./referral-sheet/referral-sheet.ts";
 export type { Sheet, SheetOptions } from "./sheet.ts";
 export { torqueCardSheet } from "./torque-card.ts";
