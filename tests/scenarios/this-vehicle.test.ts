@@ -173,3 +173,21 @@ test("classes are marked as invented, and their axles add up to their weight", (
     expect(weight.basis).toMatchObject({ kind: "assumed", why: expect.stringContaining("invented") });
   }
 });
+
+test("where cracked concrete would not hold it, that is said with what helps", () => {
+  const thin = jobFrom(text.replaceAll("16 in", "8 in").replace("16.4 in", "8 in").replace("16.2 in", "8 in"));
+  for (const weight of [2500, 4000, 5500, 7000, 8500]) {
+    const { checks, conditions, answer } = judgeVehicle(
+      thin,
+      { ...plainVehicle("x"), weight: lb(weight), offset: inch(0) },
+      "2026-03-01",
+    );
+    const over = checks.some(({ ratio, concrete }) => ratio > 1 && concrete === "cracked");
+    const short = checks.some(({ ratio, concrete }) => ratio > 1 && concrete !== "cracked");
+    expect(
+      conditions.some((words) => words.startsWith("The margin is thin")),
+      `${weight} lb`,
+    ).toBe(over && !short);
+    if (short) expect(answer).toBe("hold");
+  }
+});

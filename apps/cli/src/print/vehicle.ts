@@ -1,5 +1,5 @@
 import type { HeightLoads, VehicleAnswer } from "@floorworthy/assess/vehicle";
-import { fromBase, preferredUnit, printQuantity, type UnitSystem } from "@floorworthy/engine/quantities";
+import { printQuantity, type UnitSystem } from "@floorworthy/engine/quantities";
 import { number, table, wrap } from "./text.ts";
 import { shownTerm, unfold } from "./unfold.ts";
 
@@ -27,7 +27,7 @@ export const vehicleLines = (a: VehicleAnswer, units: UnitSystem, fold: Fold): s
   ),
   ...floor(a),
   ...section("Taken where nobody knows", a.assumed),
-  ...(fold === "unfolded" ? workings(a) : []),
+  ...(fold === "unfolded" ? workings(a, units) : []),
   "",
   ...wrap(
     "This compares weights and floors and gives advice; it approves nothing. The maker's manual and the data plate come first.",
@@ -95,13 +95,13 @@ const floor = ({ checks, side }: VehicleAnswer): string[] =>
         ]),
       ];
 
-const workings = (a: VehicleAnswer): string[] => [
+const workings = (a: VehicleAnswer, units: UnitSystem): string[] => [
   "",
   "WORKINGS",
   ...(a.rated ? [...unfold(a.rated.demand, 1), ...unfold(a.rated.capacity, 1)] : []),
   ...[...a.arms, ...a.place].flatMap((term) => unfold(term, 1)),
   ...a.heights.flatMap(({ height, terms }) => [
-    `  Carriage at ${number(fromBase(height, preferredUnit("length", "inch-pound")))} in`,
+    `  Carriage at ${printQuantity(height, "length", { system: units, precision: 0 })}`,
     ...terms.flatMap((term) => unfold(term, 2)),
   ]),
   ...a.checks

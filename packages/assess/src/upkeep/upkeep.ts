@@ -6,7 +6,7 @@ import { remediesAfterFailure } from "./after-failure.ts";
 import type { AnchorHistory } from "./anchor-history.ts";
 import { sentences, steps, type UpkeepAnswer } from "./answer-words.ts";
 import { preloadTerms, torqueSays } from "./preload-terms.ts";
-import { calmReasons, failedSides, graveReasons, softReasons } from "./reasons.ts";
+import { calmReasons, failedSides, graveReasons, installed, softReasons } from "./reasons.ts";
 import { beforeLifting, lastRound, type NextRound, nextRound } from "./round-due.ts";
 import { watchAnchors } from "./watch-anchors.ts";
 
@@ -53,7 +53,13 @@ export const upkeepOf = (job: Job, today: string): Upkeep => {
     answer,
     sentence: sentences[answer],
     reasons: [...grave, ...soft, ...(grave.length + soft.length === 0 ? calmReasons(job, anchors) : [])].concat(
-      answer === "no-readings" && grave.length + soft.length === 0 ? ["No round of the nuts is written down."] : [],
+      answer === "no-readings" && grave.length + soft.length === 0
+        ? [
+            installed(job)
+              ? "No round of the nuts is written down."
+              : "The lift is not written down as set, nor any round of its nuts.",
+          ]
+        : [],
     ),
     steps: steps[answer],
     anchors,

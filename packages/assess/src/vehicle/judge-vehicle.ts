@@ -8,7 +8,7 @@ import { heaviestBefore } from "../upkeep/round-due.ts";
 import { type Upkeep, upkeepOf } from "../upkeep/upkeep.ts";
 import { armShares, armsOver } from "./arm-shares.ts";
 import type { HeightLoads } from "./by-height.ts";
-import { floorUnder, type GoverningSide } from "./floor-under.ts";
+import { type FloorUnder, floorUnder, type GoverningSide } from "./floor-under.ts";
 import { type VehicleFacts, vehicleFacts } from "./vehicle-facts.ts";
 
 /** yes: nothing here forbids it; retorque-first: a round of the nuts comes before; hold: something must be known first. */
@@ -70,7 +70,7 @@ export const judgeVehicle = (job: Job, vehicle: Vehicle, today: string): Vehicle
     answer,
     sentence: sentences[answer],
     reasons: [...open, ...first, ...(open.length + first.length === 0 ? [calm] : [])],
-    conditions: conditionsFor(job, facts, assessment),
+    conditions: [...(isUnable(floor) ? [] : thinWords(floor)), ...conditionsFor(job, facts, assessment)],
     rated: ratedCheck(job, facts),
     heights: isUnable(floor) ? [] : floor.heights,
     arms: armShares(job, facts),
@@ -159,6 +159,16 @@ const marginReasons = (word: "holds" | "thin" | "short", checks: readonly Margin
   return [
     `Published mechanics ask more of this floor than it has, also for this vehicle: ${worst.title.toLowerCase()}${worst.governs ? ` (${worst.governs})` : ""}. Have a licensed engineer look before anything is lifted.`,
   ];
+};
+
+/** Enough only while the concrete is whole: said, with what makes it more. */
+const thinWords = ({ word, checks }: FloorUnder): string[] => {
+  const worst = checks.find(({ concrete }) => concrete !== "uncracked");
+  return word === "thin" && worst
+    ? [
+        `The margin is thin (${worst.title.toLowerCase()}, ${Math.round(worst.ratio * 100)} % in cracked concrete): it holds only while no crack runs near the anchors. Look for one, and set the centre of gravity on the line of the columns.`,
+      ]
+    : [];
 };
 
 const ratedCheck = ({ lift, units }: Job, { weight }: VehicleFacts): Check | undefined => {
