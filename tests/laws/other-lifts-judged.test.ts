@@ -79,6 +79,10 @@ describe("a crack that ends in the slab", () => {
   test.each([0, 20, 45])("turned by %i° it is never judged better than the slab without it", (degrees) => {
     for (const line of [
       [
+        { x: -1900, y: 0 },
+        { x: -1300, y: 0 },
+      ],
+      [
         { x: -2600, y: 300 },
         { x: -900, y: 300 },
       ],

@@ -33,7 +33,8 @@ const FAR = 100_000;
  *   lines aslant: the panel ends there, a free edge, on both sides in turn; nothing is counted across
  *   lines that end in the panel: drawn on through it as open ones, and beside that as they are (aslant: not there), and,
  *     where drawn on they run under a plate that they do not touch, with an edge short of it
- *   open lines half an l to 1.6 l away can flatter: unless somebody said that nothing crosses, also without them
+ *   open lines under a plate (each side carries half) or half an l to 1.2 l away can flatter: unless somebody said that
+ *     nothing crosses, also without them
  */
 export const slabPieces = (job: Job, panel: Panel, slab: SlabOnGround, end: End): SlabPiece[] => {
   if (panel.alone === "alone") return [whole(panel, [])];
@@ -163,7 +164,7 @@ const flatters = (lines: readonly FloorLine[], { bases }: Panel, l: number): boo
     .filter((line) => line.openness === "not-stated" && length(line) > 0)
     .map((line) => Math.min(...bases.map((base) => toBase(line, base))));
   const nearest = Math.min(Infinity, ...lines.map((line) => Math.min(...bases.map((base) => toBase(line, base)))));
-  return nearest > 0.4 * l && distances.some((d) => d < 1.2 * l);
+  return distances.some((d) => d < 1) || (nearest > 0.4 * l && distances.some((d) => d < 1.2 * l));
 };
 
 const distinct = (pieces: readonly SlabPiece[]): SlabPiece[] => {
