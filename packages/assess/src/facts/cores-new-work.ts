@@ -3,8 +3,7 @@ import { coreLengthFactorC42 } from "@floorworthy/engine/concrete";
 import { fromBase, isUnable, type Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { shown, term } from "./print.ts";
-import type { TestedCore } from "./strength-cores.ts";
-import type { Evidence } from "./strength-finding.ts";
+import type { Evidence, TestedCore } from "./strength-finding.ts";
 
 const CLAUSE = "ACI 318-19 26.12.6.1(e)";
 

@@ -12,8 +12,7 @@ import type { Job } from "@floorworthy/job";
 import { en13791Beside } from "./cores-en13791.ts";
 import type { End } from "./known.ts";
 import { shown, term } from "./print.ts";
-import type { TestedCore } from "./strength-cores.ts";
-import type { Evidence } from "./strength-finding.ts";
+import type { Evidence, TestedCore } from "./strength-finding.ts";
 
 /** For an ordinary structure; ACI 214.4R-10 gives 0.90 and 0.95 for very important and crucial ones (from memory). */
 const CONFIDENCE = 0.75;

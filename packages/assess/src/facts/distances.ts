@@ -50,9 +50,9 @@ const pipeWords = {
   unknown: "pipe",
 } as const;
 
-/** "saw cut J2"; the kind is not said twice. */
+/** "saw cut J2"; what a name says already is not said twice. */
 const lineWords = (kind: string, name: string): string =>
-  name.toLowerCase().includes(kind) || kind === "" ? name : `${kind} ${name}`;
+  name.toLowerCase().includes(kind.split(" ").at(-1) ?? kind) ? name : `${kind} ${name}`;
 
 /** Every kind of line that there is, nearest first within each base: what somebody would measure with a tape. */
 export const floorDistances = (job: Job): readonly NearestDistance[] =>

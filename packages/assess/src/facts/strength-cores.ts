@@ -1,14 +1,9 @@
 import { pointInPolygon } from "@floorworthy/engine/geometry";
-import type { CoreTest, Job, Zone } from "@floorworthy/job";
+import type { Job, Zone } from "@floorworthy/job";
 import { ageOf } from "./age.ts";
 import { newWorkCores } from "./cores-new-work.ts";
 import { oldFloorCores } from "./cores-old-floor.ts";
-import type { Evidence } from "./strength-finding.ts";
-
-/** A core with its strength; sizes and moisture may still be unknown. */
-export interface TestedCore extends CoreTest {
-  readonly strength: Extract<CoreTest["strength"], { known: true }>;
-}
+import type { Evidence, TestedCore } from "./strength-finding.ts";
 
 /** Cores of this very concrete: one taken in a pad says nothing of the slab, nor the other way round. */
 export const coresUnder = ({ floor }: Job, zone: Zone | undefined): readonly TestedCore[] =>

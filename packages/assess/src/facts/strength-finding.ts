@@ -1,4 +1,5 @@
 import type { Term } from "@floorworthy/engine/quantities";
+import type { CoreTest } from "@floorworthy/job";
 
 /** Compressive strength of the concrete under a base, MPa: what is shown for the page, what the margin may use. */
 export interface StrengthFinding {
@@ -23,3 +24,8 @@ export interface StrengthFinding {
 
 /** What one kind of evidence comes to; the notes on the whole floor are added by `strengthUnder`. */
 export type Evidence = Omit<StrengthFinding, "tensileNote" | "notes"> & { readonly notes?: readonly string[] };
+
+/** A core with its strength; sizes and moisture may still be unknown. */
+export interface TestedCore extends CoreTest {
+  readonly strength: Extract<CoreTest["strength"], { known: true }>;
+}
