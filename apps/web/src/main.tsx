@@ -9,6 +9,7 @@ import "./look/answers.css";
 import "./look/form.css";
 import "./look/job.css";
 import "./look/papers.css";
+import "./look/pictures.css";
 
 createRoot(document.getElementById("root")!).render(
   <StrictMode>

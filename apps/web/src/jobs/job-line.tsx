@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { type Heading, type Revision, readDocument } from "../api/documents.ts";
 import { ifAllowed } from "../job/kept-here.ts";
+import { today } from "../job/today.ts";
 import { outcomeWords } from "../outcome/outcome-words.ts";
 import { useWork } from "../work/use-work.ts";
 
@@ -20,7 +21,7 @@ export const JobLine = ({ job }: { job: Heading }) => {
     if (line.current) watcher.observe(line.current);
     return () => watcher.disconnect();
   }, [job]);
-  const { value, state } = useWork("summary", text === undefined ? undefined : [text], { pause: 0 });
+  const { value, state } = useWork("summary", text === undefined ? undefined : [text, today()], { pause: 0 });
   return (
     <li ref={line} className="job-line">
       <a href={`#/jobs/${encodeURIComponent(job.id)}`}>

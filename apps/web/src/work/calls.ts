@@ -1,5 +1,8 @@
 import type { drawSheet } from "./draw-sheet.ts";
 import { judge } from "./judge.ts";
+
+type Parts = typeof import("./part-calls.ts");
+
 import type { placeMap, placing } from "./place-calls.ts";
 import { summary } from "./summary.ts";
 import type { Tell } from "./tell.ts";
@@ -10,11 +13,25 @@ import type { Tell } from "./tell.ts";
  */
 export const calls = {
   judge: async (_tell: Tell, ...args: Parameters<typeof judge>) => judge(...args),
-  summary: async (_tell: Tell, text: string) => summary(text),
+  summary: async (_tell: Tell, ...args: Parameters<typeof summary>) => summary(...args),
   placing: async (_tell: Tell, ...args: Parameters<typeof placing>) =>
     (await import("./place-calls.ts")).placing(...args),
   placeMap: async (tell: Tell, ...args: After<Parameters<typeof placeMap>>) =>
     (await import("./place-calls.ts")).placeMap(tell, ...args),
+  padPlan: async (tell: Tell, ...args: After<Parameters<Parts["padPlan"]>>) =>
+    (await import("./part-calls.ts")).padPlan(tell, ...args),
+  pourPlan: async (_tell: Tell, ...args: Parameters<Parts["pourPlan"]>) =>
+    (await import("./part-calls.ts")).pourPlan(...args),
+  setOutPlan: async (_tell: Tell, ...args: Parameters<Parts["setOutPlan"]>) =>
+    (await import("./part-calls.ts")).setOutPlan(...args),
+  hitPlan: async (_tell: Tell, ...args: Parameters<Parts["hitPlan"]>) =>
+    (await import("./part-calls.ts")).hitPlan(...args),
+  yearsPlan: async (_tell: Tell, ...args: Parameters<Parts["yearsPlan"]>) =>
+    (await import("./part-calls.ts")).yearsPlan(...args),
+  vehiclePlan: async (_tell: Tell, ...args: Parameters<Parts["vehiclePlan"]>) =>
+    (await import("./part-calls.ts")).vehiclePlan(...args),
+  liftsPlan: async (tell: Tell, ...args: After<Parameters<Parts["liftsPlan"]>>) =>
+    (await import("./part-calls.ts")).liftsPlan(tell, ...args),
   listSheets: async (_tell: Tell) => (await import("./draw-sheet.ts")).listSheets(),
   drawSheet: async (_tell: Tell, ...args: Parameters<typeof drawSheet>) =>
     (await import("./draw-sheet.ts")).drawSheet(...args),

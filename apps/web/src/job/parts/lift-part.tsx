@@ -4,10 +4,11 @@ import { useEffect, useState } from "react";
 import { type Heading, listDocuments, readDocument } from "../../api/documents.ts";
 import { useForm } from "../../form/form-context.ts";
 import { FormField } from "../../form/form-field.tsx";
+import { LiftsAsk } from "../lifts-ask.tsx";
 import type { PartProps } from "../part-props.ts";
 
 /** The lift: taken from the catalogue, or typed from its maker's floor page. */
-export const LiftPart = ({ open }: PartProps) => {
+export const LiftPart = ({ open, units }: PartProps) => {
   const { hand } = useForm();
   const [lifts, setLifts] = useState<readonly Heading[]>([]);
   const [fault, setFault] = useState<string>();
@@ -41,6 +42,7 @@ export const LiftPart = ({ open }: PartProps) => {
         </div>
       )}
       {fault && <p role="alert">{fault}</p>}
+      <LiftsAsk text={open.text} units={units} lifts={lifts} />
       <FormField path="lift" name="lift" field={jobFields.lift} depth={0} />
     </>
   );

@@ -1,9 +1,70 @@
 import { jobFields } from "@floorworthy/job/form";
+import { useMemo } from "react";
 import { FormGroup } from "../../form/form-field.tsx";
+import { SharedDrawing } from "../../plan/shared-drawing.tsx";
+import { useWork } from "../../work/use-work.ts";
+import { WorkState } from "../../work/work-state.tsx";
 import type { PartProps } from "../part-props.ts";
+import { today } from "../today.ts";
+import { VehicleAsk } from "../vehicle-ask.tsx";
 
 const fields = jobFields as unknown as Parameters<typeof FormGroup>[0]["fields"];
 
-export const UpkeepPart = (_props: PartProps) => (
-  <FormGroup path="" fields={fields} depth={0} only={["visits", "choices"]} />
-);
+/** The years after: rounds of the nuts, cracks, the vehicle of today. */
+export const UpkeepPart = ({ open, units }: PartProps) => {
+  const day = useMemo(today, []);
+  const work = useWork("yearsPlan", [open.text, units, day], { pause: 300 });
+  const plan = work.value?.ok ? work.value.value : undefined;
+  const { upkeep, trend } = plan ?? {};
+  return (
+    <>
+      <WorkState work={work} what="Reading the rounds" />
+      {upkeep && (
+        <section className="finding" aria-label="The years after">
+          <p className="finding-said">{upkeep.sentence}</p>
+          {upkeep.next && (
+            <p>
+              <b>
+                Next round {upkeep.next.date}
+                {upkeep.next.standing === "overdue" && ", overdue"}
+              </b>
+              : {upkeep.next.reason.words}. <span className="quiet">{upkeep.next.reason.basis}</span>
+            </p>
+          )}
+          <ul>
+            {[...upkeep.reasons, ...upkeep.notJudged].map((reason) => (
+              <li key={reason}>{reason}</li>
+            ))}
+          </ul>
+          {upkeep.steps.length > 0 && (
+            <ol className="ticks-list">
+              {upkeep.steps.map((step) => (
+                <li key={step}>{step}</li>
+              ))}
+            </ol>
+          )}
+          {upkeep.anchors.length > 0 && (
+            <ul>
+              {upkeep.anchors.map(({ anchor, sentence }) => (
+                <li key={anchor}>
+                  <b>{anchor}</b> {sentence}
+                </li>
+              ))}
+            </ul>
+          )}
+          {upkeep.cracks.map(({ crack, sentence }) => (
+            <p key={crack}>{sentence}</p>
+          ))}
+          {trend && <SharedDrawing svg={trend} />}
+          {upkeep.torqueSays.map((line) => (
+            <p key={line} className="quiet">
+              {line}
+            </p>
+          ))}
+        </section>
+      )}
+      {plan && <VehicleAsk text={open.text} units={units} day={day} classes={plan.classes} vehicles={plan.vehicles} />}
+      <FormGroup path="" fields={fields} depth={0} only={["visits", "choices"]} />
+    </>
+  );
+};
