@@ -109,7 +109,8 @@ export const shiftLift = (job: Job, hit: Hit, fill: Fill): HitWay => {
   );
   const shift = smallestShift(job, obstaclesFrom(job, holes, fill));
   if (!shift) return closed(id, title, "The bay's outline, the base plate or the columns' place is not known.");
-  if (shift.found === "nowhere") return closed(id, title, `There is no such place in this bay: ${shift.why}.`);
+  if (shift.found === "nowhere")
+    return closed(id, title, `There is no such place in this bay: ${shift.why.replace(/\.$/, "")}.`);
   const moved: Job = { ...job, position: shift.to };
   const fails = pageOf(moved, factsOf(moved)).lines.filter((line) => line.result === "fails");
   if (fails.length > 0)
@@ -153,5 +154,5 @@ const moveWords = (job: Job, dx: number, dy: number): string => {
     ...(Math.abs(dy) > 0.5 ? [`${length(dy)} toward the ${dy > 0 ? "door" : "back wall"}`] : []),
     ...(Math.abs(dx) > 0.5 ? [`${length(dx)} to the ${dx > 0 ? "right" : "left"}`] : []),
   ];
-  return `Both columns ${ways.join(" and ")}: the smallest move that keeps every distance.`;
+  return `Both columns ${ways.join(" and ")}: the nearest mark that keeps every distance.`;
 };

@@ -1,11 +1,12 @@
 import { effectiveDepth } from "@floorworthy/engine/anchors";
 import { coarseThread, type NutAndWasher, nutAndWasher } from "@floorworthy/engine/bolts";
-import type { Check, Term } from "@floorworthy/engine/quantities";
+import type { Term } from "@floorworthy/engine/quantities";
 import type { Job, Quantity } from "@floorworthy/job";
 import { factsOf } from "../facts/facts.ts";
 import { basisWords } from "../facts/known.ts";
 import { term } from "../facts/print.ts";
 import { shimPlan } from "../shims/shim-plan.ts";
+import type { HoleCheck, StackValues } from "./hole-check.ts";
 import { stackChecks } from "./stack-checks.ts";
 
 /** One hole in section, from the underside of the slab to the end of the thread. What nobody knows is undefined. */
@@ -31,11 +32,6 @@ export interface HoleDetail {
   readonly shimRoom: Term | undefined;
   readonly checks: readonly HoleCheck[];
   readonly lacking: readonly string[];
-}
-
-export interface HoleCheck extends Check {
-  /** limit: over it nothing is drilled; advice: beside the anchor's own sheet */
-  readonly weight: "limit" | "advice";
 }
 
 export const holeDetail = (job: Job): HoleDetail => {
@@ -103,19 +99,6 @@ const nutOf = ({ lift }: Job): NutAndWasher | undefined => {
   const parts = diameter.known ? nutAndWasher(diameter.value) : undefined;
   return parts && kind.known && kind.value === "screw" ? { ...parts, nut: 0 } : parts;
 };
-
-export interface StackValues {
-  readonly h1: number | undefined;
-  readonly hnom: number | undefined;
-  readonly d0: number | undefined;
-  readonly h: number | undefined;
-  readonly cover: number | undefined;
-  readonly length: number | undefined;
-  /** plate, washer, nut and threads */
-  readonly above: number | undefined;
-  readonly planned: number | undefined;
-  readonly room: number | undefined;
-}
 
 const sum = (...values: readonly (number | undefined)[]): number | undefined =>
   values.reduce<number | undefined>((s, v) => (s === undefined || v === undefined ? undefined : s + v), 0);

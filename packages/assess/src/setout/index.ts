@@ -1,5 +1,6 @@
 export type { Drilling } from "./ground.ts";
-export type { HoleCheck, HoleDetail } from "./hole-detail.ts";
+export type { HoleCheck } from "./hole-check.ts";
+export type { HoleDetail } from "./hole-detail.ts";
 export type { Datum, Mark } from "./marks.ts";
 export { type SetOut, setOut, type TorqueCard } from "./set-out.ts";
 export type { Diagonal, SquareCheck } from "./square.ts";

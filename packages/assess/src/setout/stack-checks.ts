@@ -2,7 +2,7 @@ import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { basisWords } from "../facts/known.ts";
 import { term } from "../facts/print.ts";
-import type { HoleCheck, StackValues } from "./hole-detail.ts";
+import type { HoleCheck, StackValues } from "./hole-check.ts";
 import { practice } from "./practice.ts";
 
 /** Does the hole fit the slab and the anchor reach through what lies on it. Only what is known is checked. */

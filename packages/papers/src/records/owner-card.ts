@@ -3,9 +3,10 @@ import type { Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Drawing, Item } from "../drawing/drawing.ts";
 import { dayAfter } from "../print/calendar-day.ts";
+import { evenNotes } from "../sheets/even-notes.ts";
 import { rule, words } from "../sheets/frame.ts";
 import { type Note, note } from "../sheets/note.ts";
-import { setNotes } from "../sheets/set-notes.ts";
+
 import type { SheetOptions } from "../sheets/sheet.ts";
 import { mayLift, tooMuch } from "./may-record.ts";
 import { facts, page, stacked } from "./upright.ts";
@@ -46,7 +47,7 @@ export const ownerCard = (job: Job, assessment: Assessment, options: SheetOption
         2.6,
       );
       const middle = (box.x0 + box.x1) / 2;
-      const notes = setNotes(
+      const notes = evenNotes(
         cardNotes(job),
         [
           { x0: box.x0, x1: middle - 2.5, y0: top + 2, y1: box.y1 - 46 },

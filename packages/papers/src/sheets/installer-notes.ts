@@ -1,5 +1,5 @@
 import type { SetOut } from "@floorworthy/assess/setout";
-import { fromBase, printNumber, type Term, toBase } from "@floorworthy/engine/quantities";
+import { printNumber, type Term, toBase } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { printFeet, printLength, type UnitSystem } from "../print/measure.ts";
 import { type Note, note } from "./note.ts";
@@ -67,10 +67,3 @@ export const writeDownNote = (): Note =>
   ]);
 
 export const shimNote = (words: readonly string[]): Note => note("Plumb and shims", words);
-
-export const torqueText = (job: Job): string => {
-  const { torque } = job.lift.anchors;
-  if (!torque.known) return "";
-  const unit = job.units === "si" ? "N·m" : "lb-ft";
-  return `${printNumber(fromBase(torque.value, unit), 0)} ${unit}`;
-};

@@ -8,6 +8,7 @@ import type { Drawing, Item } from "../drawing/drawing.ts";
 import { describePlan } from "../plan/describe-plan.ts";
 import { planGround } from "../plan/plan-ground.ts";
 import { printFeet, printLength } from "../print/measure.ts";
+import { evenNotes } from "./even-notes.ts";
 import { bodyOf, framed, rule, words } from "./frame.ts";
 import { holeSection } from "./hole-section.ts";
 import {
@@ -155,7 +156,7 @@ const bodyItems = (
       ];
   const [first, ...rest] = columns;
   const all = notesOf(job, made);
-  const notes = section ? splitNotes(all, first!, rest) : setNotes(all, columns, 3.2);
+  const notes = section ? splitNotes(all, first!, rest) : evenNotes(all, columns, 3.2);
   if (!notes) return undefined;
   const { x, y } = made.walls;
   return {
