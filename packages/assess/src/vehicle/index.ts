@@ -1,3 +1,4 @@
 export type { HeightLoads } from "./by-height.ts";
-export { judgeVehicle, type VehicleAnswer, type VehicleWord } from "./judge-vehicle.ts";
+export { judgeVehicle, type VehicleAnswer } from "./judge-vehicle.ts";
 export { isVehicleClass, plainVehicle, type VehicleClassName, vehicleClasses, vehicleOfClass } from "./presets.ts";
+export type { VehicleWord } from "./vehicle-word.ts";

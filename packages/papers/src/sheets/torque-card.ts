@@ -1,13 +1,5 @@
 import type { Assessment } from "@floorworthy/assess";
-import {
-  type AnchorHistory,
-  degrees,
-  nextLimits,
-  printMovement,
-  printTorque,
-  type Upkeep,
-  upkeepOf,
-} from "@floorworthy/assess/upkeep";
+import { type Upkeep, upkeepOf } from "@floorworthy/assess/upkeep";
 import type { Rect } from "@floorworthy/engine/geometry";
 import { type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
@@ -15,10 +7,10 @@ import type { Drawing, Item } from "../drawing/drawing.ts";
 import { bodyOf, framed, rule, words } from "./frame.ts";
 import { setNotes } from "./set-notes.ts";
 import type { Sheet, SheetOptions } from "./sheet.ts";
-import { type Column, setTable } from "./table.ts";
 import { anchorMap } from "./torque-card-map.ts";
 import { reasonNotes, roundNotes } from "./torque-card-notes.ts";
 import { crosswise } from "./torque-card-order.ts";
+import { roundTable } from "./torque-card-table.ts";
 
 const place = "torque card";
 
@@ -40,7 +32,7 @@ const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOpti
   const box = bodyOf({ paper, lies: "upright" });
   const mapped = layout.bases.length > 0 && layout.bases.some(({ anchors }) => anchors.length > 0);
   const top = mapped ? box.y0 + 50 : box.y0 + 1.5;
-  const table = tableOf(job, upkeep, order, date, { x0: box.x0 + 2, x1: box.x1 - 2, y0: top, y1: box.y1 });
+  const table = roundTable(job, upkeep, order, date, { x0: box.x0 + 2, x1: box.x1 - 2, y0: top, y1: box.y1 });
   const [left, right] = columnsBelow({ ...box, y0: table.bottom + 2.5 });
   const doing = setNotes(roundNotes(upkeep, job.units), [left]);
   const knowing = setNotes(reasonNotes(upkeep, job.units), [right]);
@@ -94,73 +86,6 @@ const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOpti
 const orderOf = ({ layout }: Assessment, { anchors }: Upkeep): readonly string[] => {
   const placed = layout.bases.flatMap(crosswise);
   return [...placed, ...anchors.map(({ anchor }) => anchor).filter((name) => !placed.includes(name))];
-};
-
-const columns: readonly Column[] = [
-  { heading: "No.", share: 7, align: "middle" },
-  { heading: "Anchor", share: 11 },
-  { heading: "Set to", share: 15, align: "end" },
-  { heading: "Last found", share: 15, align: "end" },
-  { heading: "Last turned", share: 13, align: "end" },
-  { heading: "Take-up so far", share: 15, align: "end" },
-  { heading: "Rings above", share: 13, align: "end" },
-  { heading: "FOUND", share: 20 },
-  { heading: "TURNED, deg", share: 20 },
-  { heading: "STUD above plate", share: 21 },
-  { heading: "Spins", share: 10, align: "middle" },
-  { heading: "Hollow", share: 11, align: "middle" },
-];
-
-const BOX = "□";
-
-const tableOf = (job: Job, upkeep: Upkeep, order: readonly string[], date: string, box: Rect) => {
-  const limits = nextLimits(job, date);
-  const rowHeight = order.length <= 12 ? 7.2 : order.length <= 20 ? 5.6 : 4.6;
-  return setTable(
-    {
-      tag: "note-table",
-      columns,
-      size: 2.1,
-      rowHeight,
-      rows: order.map((name, i) =>
-        rowOf(
-          job,
-          upkeep.anchors.find(({ anchor }) => anchor === name),
-          name,
-          i,
-          limits.get(name),
-        ),
-      ),
-    },
-    box,
-  );
-};
-
-const rowOf = (
-  job: Job,
-  history: AnchorHistory | undefined,
-  name: string,
-  i: number,
-  limit: number | undefined,
-): string[] => {
-  const found = history?.rounds.findLast((round) => round.found !== undefined)?.found;
-  const turned = history?.rounds.findLast((round) => round.turned !== undefined)?.turned;
-  const setTo = history?.setTo ?? (job.lift.anchors.torque.known ? job.lift.anchors.torque.value : undefined);
-  const torque = (value: number | undefined) => (value === undefined ? "—" : printTorque(value, job.units));
-  return [
-    String(i + 1),
-    name,
-    torque(setTo),
-    torque(found),
-    turned === undefined ? "—" : `${degrees(turned)} deg`,
-    history?.takeUp === undefined ? "—" : printMovement(history.takeUp, job.units),
-    limit === undefined ? "—" : `${degrees(limit)} deg`,
-    "",
-    "",
-    "",
-    BOX,
-    BOX,
-  ];
 };
 
 const columnsBelow = (box: Rect): readonly [Rect, Rect] => {
