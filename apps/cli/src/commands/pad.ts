@@ -1,33 +1,15 @@
 import { readFile, writeFile } from "node:fs/promises";
-import {
-  type CheapestPad,
-  cheapestPad,
-  checkHabit,
-  type DepthRow,
-  depthRows,
-  habitDesign,
-  type PadAnswer,
-} from "@floorworthy/assess/pad";
-import { isUnable, type Unable } from "@floorworthy/engine/quantities";
-import { type Job, readJob, setZones } from "@floorworthy/job";
+import { cheapestPad, checkHabit, depthRows, habitDesign, type PadAnswer } from "@floorworthy/assess/pad";
+import { isUnable } from "@floorworthy/engine/quantities";
+import { readJob, setZones } from "@floorworthy/job";
 import type { Command } from "commander";
 import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
-import { padLines } from "../print/pad.ts";
+import { type PadReport, padLines } from "../print/pad.ts";
 
 interface PadOptions {
   readonly workings?: boolean;
   readonly json?: boolean;
   readonly write?: string;
-}
-
-/** What the command prints and gives as JSON. */
-export interface PadReport {
-  readonly title: string;
-  readonly units: Job["units"];
-  readonly cheapest: CheapestPad;
-  /** the trade's habit for this lift, or why it cannot be computed */
-  readonly habit: PadAnswer | Unable;
-  readonly depths: readonly DepthRow[] | Unable;
 }
 
 export const padCommand = (program: Command): void => {

@@ -1,7 +1,17 @@
-import type { DepthRow, PadAnswer } from "@floorworthy/assess/pad";
+import type { CheapestPad, DepthRow, PadAnswer } from "@floorworthy/assess/pad";
 import { isUnable, type Term, type Unable } from "@floorworthy/engine/quantities";
-import type { PadReport } from "../commands/pad.ts";
+import type { Job } from "@floorworthy/job";
 import { number, table, wrap } from "./text.ts";
+
+/** What the command prints and gives as JSON. */
+export interface PadReport {
+  readonly title: string;
+  readonly units: Job["units"];
+  readonly cheapest: CheapestPad;
+  /** the trade's habit for this lift, or why it cannot be computed */
+  readonly habit: PadAnswer | Unable;
+  readonly depths: readonly DepthRow[] | Unable;
+}
 
 /** The chosen design first; then what the habit gives, what the others cost and win, what an inch buys. */
 export const padLines = (report: PadReport, fold: "folded" | "unfolded"): string[] => {

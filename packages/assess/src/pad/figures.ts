@@ -110,7 +110,7 @@ export const shortBeforeSolving = (
       return "larger";
   if (design.join !== "cast-with" && coldJoints(job, parts, counted, setting).some(({ ratio }) => ratio > 1 + 1e-9))
     return "larger";
-  return undefined;
+  return collapseMargin(design, setting) < limits.collapse ? "stronger" : undefined;
 };
 
 const solvedPad = (
