@@ -69,7 +69,7 @@ export const cheapestPad = (job: Job, { tell, cancelled }: SearchOptions = {}): 
       notes.push(`${familyWords(family)}: ${one.why}`);
       continue;
     }
-    const answer = checkPad(job, one.design, memory);
+    const answer = checkPad(job, one.design, memory, "pad");
     if (!isUnable(answer)) found.push({ answer, cost: answer.bill.total });
   }
   tell?.(families.length, families.length);
@@ -77,7 +77,8 @@ export const cheapestPad = (job: Job, { tell, cancelled }: SearchOptions = {}): 
   const ranked = found.toSorted((p, q) => p.cost - q.cost).map(({ answer }) => answer);
   const best = ranked.find(({ design }) => design.join !== "dowelled" || job.pad.join.known);
   if (!best) return unable("pad", noneWords(notes, ranked));
-  return { best, others: ranked.filter((one) => one !== best), leftOut: notes, proof };
+  const whole = checkPad(job, best.design, memory);
+  return { best: isUnable(whole) ? best : whole, others: ranked.filter((one) => one !== best), leftOut: notes, proof };
 };
 
 const noneWords = (notes: readonly string[], dowelled: readonly PadAnswer[]): string =>

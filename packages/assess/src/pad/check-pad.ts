@@ -47,8 +47,16 @@ export interface PadAnswer {
   readonly job: Job;
 }
 
-/** Every check of one design, the page it would meet, its concrete and its cost. */
-export const checkPad = (job: Job, design: PadDesign, memory: PadMemory = newMemory()): PadAnswer | Unable => {
+/**
+ * Every check of one design, the page it would meet, its concrete and its cost.
+ * @param detail - "pad": without the checks of the whole job's margin, for one among many
+ */
+export const checkPad = (
+  job: Job,
+  design: PadDesign,
+  memory: PadMemory = newMemory(),
+  detail: "whole" | "pad" = "whole",
+): PadAnswer | Unable => {
   const refused = padRefused(job);
   if (refused) return refused;
   const old = oldSlabOf(job);
@@ -77,14 +85,14 @@ export const checkPad = (job: Job, design: PadDesign, memory: PadMemory = newMem
   const quantities = quantitiesOf(job, design, parts, old.thickness);
   const steel = leastSteelCheck(design);
   const padChecks = [...done.checks, ...(steel ? [steel] : []), ...thinLine(job, changed, design, parts, old, memory)];
-  const margin = marginOf(changed, facts, "word");
+  const marginChecks = detail === "whole" ? marginOf(changed, facts, "word").checks : [];
   return {
     design,
     words: designWords(design, job.units),
     verdict: short.length === 0 ? "meets" : "falls-short",
     short,
     figures: done.figures,
-    margins: marginTerms(job, done.figures, margin.checks),
+    margins: marginTerms(job, done.figures, marginChecks),
     volumes: volumesOf(job, quantities),
     quantities,
     bill: billOf(job, design, quantities, priceList(job)),
@@ -97,7 +105,7 @@ export const checkPad = (job: Job, design: PadDesign, memory: PadMemory = newMem
         }),
       ),
       // the whole job's check counts a dowelled pad as standing alone: of that only anchors and plate are the same
-      ...margin.checks.filter(
+      ...marginChecks.filter(
         ({ group }) => design.join !== "dowelled" || group === "anchors" || group === "base plate",
       ),
     ],
