@@ -50,10 +50,10 @@ const numbersOf = (value: unknown): readonly number[] =>
       ? Object.values(value).flatMap(numbersOf)
       : [];
 
-test("60 shaken jobs are placed or refused in words", () => {
+test("30 shaken jobs are placed or refused in words", () => {
   expect(jobs.length).toBeGreaterThan(5);
   const answers = new Set<Placing["answer"]>();
-  for (let seed = 1; seed <= 60; seed++) {
+  for (let seed = 1; seed <= 30; seed++) {
     const job = shaken(jobs[seed % jobs.length]!, seed);
     const placing = placeLift(job);
     answers.add(placing.answer);

@@ -9,7 +9,7 @@ export {
   marginMap,
   marginMapSteps,
 } from "./margin-map.ts";
-export { areaWords, type PlaceOptions, placeLift } from "./place-lift.ts";
+export { type PlaceOptions, placeLift } from "./place-lift.ts";
 export type {
   Blocker,
   ClosedWay,
@@ -22,3 +22,4 @@ export type {
   Stand,
   Way,
 } from "./placing.ts";
+export { areaWords } from "./placing-words.ts";
