@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
@@ -12,12 +12,16 @@ beforeAll(() => {
   expect(status, stderr).toBe(0);
 });
 
+/** What a person reads; regression only. */
+const golden = (text: string, name: string) => expect(text).toBe(readFileSync(`tests/golden/${name}.txt`, "utf8"));
+
 test("setout: marks, hole, torque; sheet and templates are written", () => {
   const { status, stdout } = run("setout", "examples/records-in-hand.yaml", "--out", folder, "--date", "2026-05-05");
   expect(status).toBe(0);
   expect(stdout.split("\n")[2]).toBe("SET OUT AND DRILL");
   expect(stdout).toMatch(/L1 +96 3\/4 in +233 1\/2 in/);
   expect(stdout).not.toMatch(/NaN|undefined|\[object/);
+  golden(stdout.slice(0, stdout.indexOf(`\n${folder}`)), "set-out-records-in-hand");
   const files = readdirSync(folder);
   for (const name of ["installer.pdf", "installer.svg", "template-left.dxf", "template-left.pdf", "template-right.svg"])
     expect(files).toContain(`records-in-hand-${name}`);
@@ -48,6 +52,7 @@ test("hit: the ways on, or a stop, or all mistakes at once", () => {
   );
   expect(bar.status).toBe(0);
   expect(bar.stdout.split("\n")[2]).toBe("ACCEPT-IF");
+  golden(bar.stdout.slice(0, bar.stdout.indexOf("\nThe hole")), "hit-steel-in-the-way");
   const tendon = run(
     "hit",
     "examples/steel-in-the-way.yaml",
