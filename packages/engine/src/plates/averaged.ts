@@ -1,8 +1,8 @@
 import type { Point, Rect } from "../geometry/index.ts";
-import { insideFloor } from "./cut-cells.ts";
 import { curvatures, momentsFrom, principalMoments, probeAt, probesAt } from "./field.ts";
 import type { Floor, Moments, StressPeak } from "./floor.ts";
 import type { Grid } from "./grid.ts";
+import { insideFloor } from "./rim.ts";
 
 /** How many of the worst points are averaged round; an average never exceeds the peak inside it. */
 const candidates = 32;

@@ -7,10 +7,10 @@
 import { type BandMatrix, bandIndex } from "../numerics/index.ts";
 import { type Axis, evaluate, spanLength } from "./axis.ts";
 import { breakLines, sameLine } from "./break-lines.ts";
-import { insideFloor } from "./cut-cells.ts";
 import type { Floor, Joint } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { flexuralRigidity } from "./relative-stiffness.ts";
+import { insideFloor } from "./rim.ts";
 import type { SpanIntegrals } from "./span-integrals.ts";
 
 const sewing = 1e4;

@@ -1,10 +1,10 @@
 import { type Polygon, polygonArea, polygonMoments, type Rect } from "../geometry/index.ts";
 import { type Unable, unable } from "../quantities/workings.ts";
 import { evaluate, spanAt, spanLength } from "./axis.ts";
-import { clipToFloor, insideFloor } from "./cut-cells.ts";
 import type { Floor, FloorCase, FloorLoad, FloorOptions } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { addPressure } from "./pressure-load.ts";
+import { clipToFloor, insideFloor } from "./rim.ts";
 import { thicknessAt } from "./zones.ts";
 
 /** The right-hand side of one case. A load that reaches beyond the slab cannot be carried by it. */

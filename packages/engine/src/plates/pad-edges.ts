@@ -1,7 +1,7 @@
 import type { Point } from "../geometry/index.ts";
-import { insideFloor } from "./cut-cells.ts";
 import type { Floor } from "./floor.ts";
 import type { Grid } from "./grid.ts";
+import { insideFloor } from "./rim.ts";
 import { thicknessAt } from "./zones.ts";
 
 /**

@@ -1,12 +1,12 @@
 import { distanceToSegment } from "../geometry/index.ts";
 import { type Axis, spanLength, tabulate } from "./axis.ts";
 import { curvaturePoints, curvatureWeights, curvatureWidth } from "./curvature.ts";
-import { insideFloor, rimPoints } from "./cut-cells.ts";
 import { type Probe, probeAt } from "./field.ts";
 import type { Floor } from "./floor.ts";
 import type { Grid } from "./grid.ts";
 import { besidePadCorners, besidePadEdges, type PadEdge, padEdges } from "./pad-edges.ts";
 import { flexuralRigidity } from "./relative-stiffness.ts";
+import { insideFloor, rimPoints } from "./rim.ts";
 
 /**
  * Where the answer is looked at: five points of every span on each axis (both ends of every span, so that each side of
