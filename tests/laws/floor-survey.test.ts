@@ -103,3 +103,22 @@ describe("readings", () => {
       { numRuns: 25 },
     ));
 });
+
+test("the posts of a four-post lift each take the readings of their half, and those beside them", () => {
+  const { position, lift } = blank;
+  const post = (id: string, x: number, y: number) => ({
+    id,
+    at: { x, y },
+    outline: undefined,
+    share: { known: false } as const,
+    P: { known: false } as const,
+    Mx: { known: false } as const,
+    My: { known: false } as const,
+  });
+  const supports = [post("LF", -1500, -2000), post("LR", -1500, 2000), post("RF", 1500, -2000), post("RR", 1500, 2000)];
+  const origin = { x: (position!.left.x + position!.right.x) / 2, y: position!.left.y };
+  const placed = { ...reading(130), near: undefined, at: { x: origin.x + 1400, y: origin.y + 1900 } };
+  const job = withReadings([reading(150), reading(152), placed]);
+  const study = thicknessStudy({ ...job, lift: { ...lift, kind: "four-post", supports } });
+  expect(study.groups.filter(({ name }) => name !== "slab").map(({ count }) => count)).toEqual([2, 2, 1]);
+});

@@ -2,6 +2,7 @@ import { distance, distanceToBoundary, distanceToPolygon, pointInPolygon } from 
 import type { Term } from "@floorworthy/engine/quantities";
 import { assumed, type Job, type ThicknessReading, thicknessAllowance } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
+import { placedBases } from "../layout.ts";
 import { basisWords } from "./known.ts";
 import { layerOver } from "./layers.ts";
 import { shown, term } from "./print.ts";
@@ -83,14 +84,26 @@ const elsewhere = (job: Job, at: NonNullable<ThicknessReading["at"]>, base: Plac
       pointInPolygon(base.centre, zone.outline) === "outside",
   )?.name;
 
+/** By what was written of its place; by its coordinates where only those are known; else to every base. */
 const belongsTo = (job: Job, reading: ThicknessReading, base: PlacedBase): boolean => {
   if (reading.near === "edge" || reading.place === "thickened-edge") return true;
-  if (reading.near === "left" || reading.near === "right") return reading.near === base.side;
   if (reading.near === "middle") return false;
-  if (!reading.at || !job.position) return true;
-  const other = base.side === "left" ? job.position.right : job.position.left;
-  return distance(reading.at, base.centre) <= distance(reading.at, other);
+  if (reading.near === "left" || reading.near === "right") return reading.near === sideOf(job, base);
+  const { at } = reading;
+  if (!at) return true;
+  const others = placedBases(job).map(({ centre }) => distance(at, centre));
+  return distance(at, base.centre) <= Math.min(...others) + TIE;
 };
+
+const TIE = 1e-6;
+
+/** The half of the lift a base stands in; the posts and frames of other lifts have names of their own. */
+const sideOf = ({ position }: Job, { side, centre }: PlacedBase): string =>
+  side === "left" || side === "right" || !position
+    ? side
+    : distance(centre, position.left) <= distance(centre, position.right)
+      ? "left"
+      : "right";
 
 /** A reading near the slab's edge and away from the plate never helps: it counts only where it is the thinnest. */
 const partEdge = (job: Job, readings: readonly CountedReading[], base: PlacedBase) => {
