@@ -1,7 +1,18 @@
 import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
-import { basename, dirname, resolve } from "node:path";
+import { basename, dirname, relative, resolve } from "node:path";
 import { type Job, readJob } from "@floorworthy/job";
+
+/** A file in the job's own folder or below it; undefined when there is none. */
+const besideIt = (folder: string, name: string): string | undefined => {
+  const file = resolve(folder, name);
+  if (relative(folder, file).startsWith("..")) return undefined;
+  try {
+    return readFileSync(file, "utf8");
+  } catch {
+    return undefined;
+  }
+};
 
 /** The job, or undefined after the mistakes have been printed. */
 export const readJobFile = async (path: string): Promise<Job | undefined> => {
@@ -19,7 +30,7 @@ export const readJobFile = async (path: string): Promise<Job | undefined> => {
     console.error(`${path}: ${why}.`);
     return undefined;
   }
-  const load = (name: string): string => readFileSync(resolve(dirname(path), basename(name)), "utf8");
+  const load = (name: string): string | undefined => besideIt(dirname(path), name);
   const read = readJob(text, { name: basename(path), load });
   if (read.ok) {
     for (const warning of read.warnings) console.error(`${path}: ${warning.message}`);
