@@ -22,7 +22,7 @@ export const padLines = (report: PadReport, fold: "folded" | "unfolded"): string
     "",
     "POUR",
     ...wrap(
-      `${capital(best.words)}: ${amount(best.volumes.concrete)} in the forms, ${amount(best.volumes.order)} to order, about ${money(best)}.`,
+      `${capital(best.words)}: ${concreteWords(best)}, ${amount(best.volumes.order)} to order, about ${money(best)}.`,
     ),
     ...wrap(marginWords(best)),
     ...best.notes.flatMap((note) => wrap(note, "- ")),
@@ -77,6 +77,10 @@ export const padLines = (report: PadReport, fold: "folded" | "unfolded"): string
   ];
 };
 
+/** What is cast with a slab is counted beyond it. */
+const concreteWords = ({ design, volumes }: PadAnswer): string =>
+  `${amount(volumes.concrete)} ${design.join === "cast-with" ? "beyond the slab" : "in the forms"}`;
+
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const amount = ({ value, unit }: Term): string => `${number(value)}${unit ? ` ${unit}` : ""}`;
 const money = ({ bill }: PadAnswer): string => `${bill.currency}${Math.round(bill.total).toLocaleString("en-US")}`;
@@ -100,7 +104,7 @@ const habitLines = (habit: PadAnswer | Unable, best: PadAnswer): string[] => {
   const more = habit.bill.total - best.bill.total;
   const beside = `${money(habit)}, ${Math.abs(Math.round(more))} ${more >= 0 ? "more" : "less"} than the design above.`;
   return [
-    ...wrap(`${capital(habit.words)}: ${amount(habit.volumes.concrete)} in the forms, ${beside}`),
+    ...wrap(`${capital(habit.words)}: ${concreteWords(habit)}, ${beside}`),
     ...wrap(marginWords(habit)),
     ...wrap(
       habit.verdict === "meets"

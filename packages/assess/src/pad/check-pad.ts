@@ -85,7 +85,8 @@ export const checkPad = (
   const quantities = quantitiesOf(job, design, parts, old.thickness);
   const steel = leastSteelCheck(design);
   const padChecks = [...done.checks, ...(steel ? [steel] : []), ...thinLine(job, changed, design, parts, old, memory)];
-  const marginChecks = detail === "whole" ? marginOf(changed, facts, "word").checks : [];
+  const margin = detail === "whole" ? marginOf(changed, facts, "whole") : undefined;
+  const marginChecks = margin?.checks ?? [];
   return {
     design,
     words: designWords(design, job.units),
@@ -110,7 +111,11 @@ export const checkPad = (
       ),
     ],
     pageFails,
-    notes: notesFor(job, design, done.figures, limits.anchors, free, parts, old, memory),
+    // a dowelled pad is judged here, not by the whole job's margin, which counts it as standing alone
+    notes: [
+      ...(margin && design.join !== "dowelled" ? [margin.sentence] : []),
+      ...notesFor(job, design, done.figures, limits.anchors, free, parts, old, memory),
+    ],
     parts,
     job: changed,
   };
