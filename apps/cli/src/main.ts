@@ -8,6 +8,9 @@ const program = new Command("floorworthy")
   .description("Judges the concrete floor under a vehicle lift: the maker's page, and the margin beside it.")
   .exitOverride((error) => process.exit(error.exitCode === 0 ? 0 : INPUT));
 
+// a reader that has seen enough (`| head`) closes the pipe: that is no fault
+process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : BUG));
+
 for (const declare of commands) declare(program);
 
 try {

@@ -37,9 +37,10 @@ export const referral = (job: Job, assessment: Assessment): Referral => {
 const linesNotMet = ({ page }: Assessment): readonly string[] =>
   page.lines
     .filter(({ result }) => result === "fails" || result === "not-shown")
-    .map(
-      ({ title, asked, found, result }) =>
-        `${title}: the maker asks ${asked}; there is ${found}${result === "fails" ? "" : " (not shown)"}.`,
+    .map(({ title, asked, found, result }) =>
+      result === "fails"
+        ? `${title}: the maker asks ${asked}, there is ${found}.`
+        : `${title}: the maker asks ${asked}, and it is not shown (${found}).`,
     );
 
 const sentenceFor = ({ stops, outcome }: Assessment): string =>
