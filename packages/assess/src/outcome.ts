@@ -1,5 +1,6 @@
 import type { Job } from "@floorworthy/job";
 import type { MarginAnswer, Outcome, PageAnswer, PageLine, Stop } from "./assessment.ts";
+import { waiting } from "./cure/wait.ts";
 import { addDays } from "./facts/calendar.ts";
 import { floorConditions } from "./facts/conditions.ts";
 import type { Facts } from "./facts/facts.ts";
@@ -92,7 +93,7 @@ const standing = (job: Job, facts: Facts, page: PageAnswer, margin: MarginAnswer
     const beyondStrength = open.filter((line) => line.id !== "strength" && !soft.has(line.id));
     const mayAccept = beyondStrength.length === 0 && holds;
     const conditions = [
-      ...open.map((line) => `Show it: ${line.title.toLowerCase()} ${line.asked}. ${line.why}`),
+      ...open.map((line) => `Show it: ${line.title.toLowerCase()} ${line.asked}. ${sentence(line.why)}`),
       ...always(job),
     ];
     return mayAccept
@@ -155,7 +156,7 @@ const failSentence = (outcome: Outcome, job: Job, facts: Facts, first: PageLine)
     case "pour":
       return `Not on this floor as it stands; pour new concrete under the columns. ${why}`;
     case "wait":
-      return `Wait: earliest drilling by the maker's count of days ${earliest(job, facts) ?? "when the days have passed"}. ${why}`;
+      return `Wait. ${waiting(job)?.sentence ?? `Drill not before the maker's days have passed${earliest(job, facts) ? `, ${earliest(job, facts)}` : ""}.`} ${why}`;
     case "shift":
       return `Shift the lift: ${first.found}, and the maker asks ${first.asked}.`;
     case "refer":
@@ -172,6 +173,8 @@ const earliest = (job: Job, { age }: Facts): string | undefined => {
 
 const afterFailure = (outcome: Outcome, job: Job, facts: Facts): string[] => {
   if (outcome === "wait") {
+    const told = waiting(job);
+    if (told) return [...told.conditions];
     const date = earliest(job, facts);
     return [
       `Nothing is drilled and no column is stood up, not even "just snugged", ${date ? `before ${date}` : "before the maker's days have passed"}.`,
@@ -231,3 +234,5 @@ const toPour = (job: Job, page: PageAnswer, margin: MarginAnswer): Ruling => {
         conditions,
       };
 };
+
+const sentence = (words: string): string => (words === "" || /[.!?]$/.test(words) ? words : `${words}.`);

@@ -1,6 +1,6 @@
 import type { Point, Polygon } from "@floorworthy/engine/geometry";
 import type { Choice, Quantity } from "./fact.ts";
-import type { Floor } from "./floor.ts";
+import type { CylinderTest, Floor } from "./floor.ts";
 import type { Lift } from "./lift.ts";
 
 /** One lift for one floor: everything a person told us, in base units, nothing judged yet. */
@@ -98,13 +98,60 @@ export interface Pour {
   readonly air: Quantity;
   readonly cement: Choice<"I" | "II" | "III" | "blended">;
   readonly fibre: Quantity;
-  /** daily story of the concrete's or the air's temperature after the pour */
+  /** spells of the concrete's or the air's temperature after the pour */
   readonly temperatures: readonly {
     readonly fromDay: number;
     readonly toDay: number | undefined;
     readonly mean: Quantity;
   }[];
+  /** lowest and highest of single days; they count before the spells */
+  readonly days?: readonly PourDayTemperatures[];
+  /** for the days nobody has measured */
+  readonly months?: readonly { readonly month: MonthName | undefined; readonly mean: Quantity }[];
+  readonly covers?: readonly PourCover[];
+  readonly weather?: PourWeather | undefined;
+  /** cast from this pour */
+  readonly cylinders?: readonly CylinderTest[];
   readonly waste: Quantity;
+}
+
+/** One day by the thermometer, °C. The day is a date or counted from the pour, which is day 0. */
+export interface PourDayTemperatures {
+  readonly on: string | undefined;
+  readonly day: number | undefined;
+  readonly low: number;
+  readonly high: number;
+}
+
+export type MonthName =
+  | "january"
+  | "february"
+  | "march"
+  | "april"
+  | "may"
+  | "june"
+  | "july"
+  | "august"
+  | "september"
+  | "october"
+  | "november"
+  | "december";
+
+/** A blanket or a heater, days counted from the pour. */
+export interface PourCover {
+  readonly what: "blanket" | "heater";
+  readonly fromDay: number;
+  readonly toDay: number | undefined;
+  /** what the concrete is kept above, °C */
+  readonly holds: Quantity;
+}
+
+/** °C, a share from 0 to 1, m/s */
+export interface PourWeather {
+  readonly air: Quantity;
+  readonly humidity: Quantity;
+  readonly wind: Quantity;
+  readonly concrete: Quantity;
 }
 
 /** What a person wants of the thick concrete under the columns. Lengths mm. */

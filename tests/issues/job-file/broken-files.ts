@@ -641,4 +641,13 @@ export const brokenFiles: readonly BrokenFile[] = [
       "duplicate-date 9:13 visits[3].date: Rounds of the nuts: 2024-06-01 stands twice. Put the readings of one day together, or correct the date.",
     ],
   },
+  {
+    title: "a fresh floor whose days cannot be",
+    text: `${SHORT}pour:\n  date: 2025-02-04\n  temperatures: []\n  days: [{ on: 2025-02-03, low: 1 °C, high: 4 °C }]\n  weather: { humidity: 60 }\n`,
+    issues: [
+      "empty-list 6:17 pour.temperatures: The list of temperatures is empty. Write what was measured, or leave the key out.",
+      "before-pour 7:10 pour.days[0]: 2025-02-03 lies before the pour, 2025-02-04. Correct one of the two.",
+      'unusual-share 8:24 pour.weather.humidity: "60" is more than all the air can hold. Write the relative humidity as a share, such as 45 %.',
+    ],
+  },
 ];

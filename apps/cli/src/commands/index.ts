@@ -1,4 +1,5 @@
 import { checkCommand } from "./check.ts";
+import { cureCommand } from "./cure.ts";
 import { hitCommand } from "./hit.ts";
 import { jointsCommand } from "./joints.ts";
 import { liftsCommand } from "./lifts.ts";
@@ -23,6 +24,7 @@ export const commands = [
   padCommand,
   jointsCommand,
   orderCommand,
+  cureCommand,
   sheetCommand,
   referCommand,
   setOutCommand,

@@ -1,13 +1,26 @@
+import { strengthStillComing } from "../cure/wait.ts";
 import { type Line, notAsked } from "./line.ts";
 
 const [id, title] = ["days", "Days between pouring and drilling"];
 
-export const daysLine: Line = (job, { age }) => {
+export const daysLine: Line = (job, { age, thickness }) => {
   const asked = job.lift.asks.days;
-  if (!asked.known) return notAsked(id, title);
+  if (!asked.known) {
+    const coming = strengthStillComing(job);
+    return coming
+      ? {
+          id,
+          title,
+          result: "fails",
+          asked: "the strength first",
+          found: coming,
+          why: "Counted from the temperatures told.",
+        }
+      : notAsked(id, title);
+  }
   const line = { id, title, asked: `at least ${Math.ceil(asked.high)} days` };
   if (age.days === undefined) {
-    return job.floor.state === "to-be-poured"
+    return job.floor.state === "to-be-poured" || thickness.some(({ zone }) => zone?.state === "proposed")
       ? {
           ...line,
           result: "not-shown",
@@ -16,10 +29,16 @@ export const daysLine: Line = (job, { age }) => {
         }
       : { ...line, result: "not-shown", found: "age not known", why: "Nobody said when this panel was poured." };
   }
-  return {
-    ...line,
-    result: age.days >= asked.high ? "meets" : "fails",
-    found: `${Math.floor(age.days)} days${age.poured ? ` since ${age.poured}` : ""}`,
-    why: "Counted from the last pour of the concrete under the bases.",
-  };
+  const found = `${Math.floor(age.days)} days${age.poured ? ` since ${age.poured}` : ""}`;
+  if (age.days < asked.high)
+    return { ...line, result: "fails", found, why: "Counted from the last pour of the concrete under the bases." };
+  const coming = strengthStillComing(job);
+  return coming
+    ? {
+        ...line,
+        result: "fails",
+        found: `${found}, but ${coming}`,
+        why: "The maker's days count for concrete that was kept warm; this one was told to be cold. A field-cured cylinder settles it.",
+      }
+    : { ...line, result: "meets", found, why: "Counted from the last pour of the concrete under the bases." };
 };

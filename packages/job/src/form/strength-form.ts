@@ -1,7 +1,7 @@
 import { choice, group, list, plainNumber, pointOrNone, quantity, required, word } from "../fields/index.ts";
 import type { CoreTest, CylinderTest, StrengthEvidence } from "../floor.ts";
 
-const cylinder = group<CylinderTest>(
+export const cylinderForm = group<CylinderTest>(
   "a cylinder test",
   "one cylinder test",
   {
@@ -37,7 +37,7 @@ export const strengthForm = group<StrengthEvidence>(
       { "in-hand": "the delivery tickets were kept", lost: "they were not" },
       "are the delivery tickets in hand",
     ),
-    cylinders: list("cylinder tests", cylinder, { most: 100 }),
+    cylinders: list("cylinder tests", cylinderForm, { most: 100 }),
     cores: list("cores", core, { most: 100 }),
     rebound: list(
       "readings of a rebound hammer as strength; shown, never counted alone",

@@ -1,6 +1,7 @@
 import { torqueTrendSheet } from "../charts/torque-trend.ts";
 import { recordSheets } from "../records/index.ts";
 import { contractorSheet } from "./contractor-sheet.ts";
+import { cureSheet } from "./cure-card.ts";
 import { drillCard } from "./drill-card/drill-card.ts";
 import { installerSheet } from "./installer-sheet.ts";
 import { jointSheet } from "./joint-sheet.ts";
@@ -22,6 +23,7 @@ export const sheets: readonly Sheet[] = [
   },
   jointSheet,
   readyMixSheet,
+  cureSheet,
   {
     name: "installer",
     title: "Installer's sheet",

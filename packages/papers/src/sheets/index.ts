@@ -1,5 +1,6 @@
 export { sheetNames, sheets } from "./all-sheets.ts";
 export { contractorSheet } from "./contractor-sheet.ts";
+export { cureCard } from "./cure-card.ts";
 export { drillCard } from "./drill-card/drill-card.ts";
 export type { Paper } from "./frame.ts";
 export { installerSheet } from "./installer-sheet.ts";

@@ -1,0 +1,215 @@
+import { earlyFrost } from "@floorworthy/engine/concrete";
+import { type Term, type Unable, unable } from "@floorworthy/engine/quantities";
+import type { Job } from "@floorworthy/job";
+import { daysBetween } from "../facts/calendar.ts";
+import { basisWords } from "../facts/known.ts";
+import { shown, term } from "../facts/print.ts";
+import { stopsOf } from "../stops/stops.ts";
+import { type CountAnswer, countAnswers } from "./count-answers.ts";
+import type { Question } from "./counts.ts";
+import { type CurveLine, curveOf } from "./curve.ts";
+import { type CylinderFinding, readCylinders } from "./cylinders.ts";
+import { type Drilling, drillingOf } from "./drilling.ts";
+import { type GainChoice, gainFor } from "./gain.ts";
+import { constantRows, type HeatEnough, type HeatRow, heatEnough, heatRows } from "./heat.ts";
+import { neededAge } from "./potential.ts";
+import type { LogReading } from "./readings.ts";
+import { type StrengthDates, strengthDates } from "./strength-dates.ts";
+import { type Subject, subjectOf } from "./subject.ts";
+import { type Told, toldTemperatures } from "./told.ts";
+import { type CureDate, cureDate, dateWords } from "./words.ts";
+
+/** When the fresh concrete may be drilled, and why. Plain data; days are counted from the pour. */
+export interface CureClock {
+  readonly title: string;
+  readonly units: Job["units"];
+  readonly today: string;
+  /** what the clock runs for, e.g. "left pad and right pad" */
+  readonly concrete: string;
+  readonly poured: string | undefined;
+  /** `planned`: the day lies ahead; `unknown`: nobody has named it, days are counted without dates */
+  readonly pour: "planned" | "poured" | "unknown";
+  /** days since the pour; undefined before it and where it is not known */
+  readonly age: number | undefined;
+  /** the strength the maker's page asks before drilling */
+  readonly ask: Term | undefined;
+  /** 28-day strength counted */
+  readonly strength28: Term;
+  readonly gain: { readonly words: string; readonly needed: Term | undefined; readonly beside: Term | undefined };
+  readonly told: Told["state"];
+  /** the three ways of counting at the temperatures as told; empty where none were told or nothing is asked */
+  readonly counts: readonly CountAnswer[];
+  /** the end of the maker's days */
+  readonly maker: CureDate | undefined;
+  readonly strength: StrengthDates;
+  readonly drilling: Drilling;
+  /** the answer in a sentence or two */
+  readonly sentence: string;
+  readonly heat: readonly HeatRow[];
+  readonly heatEnough: readonly HeatEnough[];
+  readonly cylinders: readonly CylinderFinding[];
+  /** how gaps in the story were filled, and what is not counted */
+  readonly notes: readonly string[];
+  readonly warnings: readonly string[];
+  readonly curve: readonly CurveLine[];
+}
+
+export interface ClockOptions {
+  /** a logger's readings, which count before anything typed */
+  readonly log?: readonly LogReading[];
+}
+
+const PLACE = "cure clock";
+
+/** The clock for one job on one day, YYYY-MM-DD. Unable under a stop and where no fresh concrete is in question. */
+export const cureClock = (job: Job, today: string, options: ClockOptions = {}): CureClock | Unable => {
+  const stop = stopsOf(job)[0];
+  if (stop) return unable(PLACE, `No day for drilling is named: ${stop.reason} ${stop.next}`.trim());
+  return runClock(job, today, options);
+};
+
+/** Nobody waits for concrete of this age. */
+const LONG_PAST = 365;
+
+/** The same without a look at the stops, for a caller that has looked. */
+export const runClock = (job: Job, today: string, { log = [] }: ClockOptions = {}): CureClock | Unable => {
+  const subject = subjectOf(job);
+  const { poured } = subject;
+  const since = poured === undefined ? subject.ageDays : daysBetween(poured, today);
+  if (since !== undefined && since > LONG_PAST)
+    return unable(PLACE, `${capital(subject.words)}: ${Math.floor(since)} days old. There is nothing to wait for.`);
+  if (poured === undefined && subject.ageDays === undefined && job.floor.state === "standing" && !hasFreshConcrete(job))
+    return unable(PLACE, "No fresh concrete is in this job, and nobody has said when the floor was poured.");
+  return told(job, today, subject, since, toldTemperatures(job, poured, log));
+};
+
+const hasFreshConcrete = ({ floor, pour }: Job): boolean =>
+  pour !== undefined || floor.zones.some(({ state }) => state === "proposed");
+
+const told = (job: Job, today: string, subject: Subject, since: number | undefined, story: Told): CureClock => {
+  const { asks } = job.lift;
+  const { poured } = subject;
+  const choice = gainFor(job);
+  const age = since === undefined || since < 0 ? undefined : since;
+  const ask = asks.strength.known ? asks.strength.high : undefined;
+  const { potential, findings } = readCylinders(job, subject, choice.gain, ask, age);
+  const question: Question | undefined = ask === undefined ? undefined : { gain: choice.gain, potential, ask };
+  const maker = asks.days.known ? cureDate(asks.days.high, poured) : undefined;
+  const strength = strengthDates(story, question, poured);
+  const setting = question && {
+    job,
+    told: story,
+    question,
+    poured,
+    now: Math.max(0, Math.floor(age ?? 0)),
+    maker: maker?.day ?? 0,
+  };
+  const strength28 = strength28Term(job, subject, potential.strength28);
+  const waits = story.state === "told" && strength.state !== "shown";
+  const drilling = drillingOf(job, maker, strength, ask);
+  return {
+    title: job.title,
+    units: job.units,
+    today,
+    concrete: subject.words,
+    poured,
+    pour: poured === undefined ? "unknown" : (since ?? 0) < 0 ? "planned" : "poured",
+    age,
+    ask: ask === undefined ? undefined : askTerm(job, ask),
+    strength28,
+    gain: { words: choice.words, ...gainTerms(job, choice, ask, potential.strength28, strength28) },
+    told: story.state,
+    counts:
+      story.state === "told" ? countAnswers({ job, choice, story, question, potential, age, poured, strength28 }) : [],
+    maker,
+    strength,
+    drilling,
+    sentence: drilling.sentence,
+    heat: !setting || strength.state === "shown" ? [] : waits ? heatRows(setting) : constantRows(setting),
+    heatEnough: waits && setting ? heatEnough(setting) : [],
+    cylinders: findings,
+    notes: story.notes,
+    warnings: warningsFor(job, story, choice, potential.strength28, poured, question),
+    curve: story.state === "told" ? curveOf(story, choice.gain, potential, maker, strength) : [],
+  };
+};
+
+const askTerm = (job: Job, ask: number): Term =>
+  term("f", "compressive strength the maker asks", ask, "stress", job.units, {
+    ...(job.lift.asks.strength.known ? { basis: basisWords(job.lift.asks.strength.basis) } : {}),
+  });
+
+const strength28Term = (job: Job, { strength28 }: Subject, counted: number): Term => {
+  const ordered = term("f'c", "28-day strength ordered", strength28.value, "stress", job.units, {
+    basis: strength28.basis,
+  });
+  return counted < strength28.value * (1 - 1e-9)
+    ? term("f'c", "28-day strength counted", counted, "stress", job.units, {
+        basis: "standard-cured cylinders lie under the order",
+        from: [ordered],
+      })
+    : ordered;
+};
+
+const gainTerms = (
+  job: Job,
+  choice: GainChoice,
+  ask: number | undefined,
+  strength28: number,
+  strengthTerm: Term,
+): { needed: Term | undefined; beside: Term | undefined } => {
+  if (ask === undefined) return { needed: undefined, beside: undefined };
+  const of = (gain: GainChoice["gain"], words: string, rest: Partial<Term>): Term =>
+    term("t", words, neededAge(ask, gain, { strength28 }), "days", job.units, rest);
+  return {
+    needed: of(choice.gain, "days of standard curing until the strength asked", {
+      clause: choice.clause,
+      formula: `${choice.formula} = f/f'c, solved for t`,
+      basis: choice.words,
+      from: [askTerm(job, ask), strengthTerm],
+    }),
+    beside: of(choice.beside.gain, `the same by ${choice.beside.words}; beside, not counted`, {
+      clause: choice.beside.words,
+      from: [askTerm(job, ask), strengthTerm],
+    }),
+  };
+};
+
+const warningsFor = (
+  job: Job,
+  story: Told,
+  choice: GainChoice,
+  strength28: number,
+  poured: string | undefined,
+  question: Question | undefined,
+): string[] => {
+  const frost = story.state === "told" ? earlyFrost(story.low, strength28, choice.gain) : undefined;
+  const safe = shown(3.447, "stress", job.units);
+  return [
+    ...(frost === undefined
+      ? []
+      : [
+          `Frost on ${dateWords({ ...cureDate(frost, poured), day: Math.floor(frost) })}, before ${safe} by the cautious count: concrete frozen so early is damaged for good, and waiting does not mend it. Scratch it, sound it, and core it before anything is drilled (ACI 306R, from memory).`,
+        ]),
+    ...(question && !Number.isFinite(neededAge(question.ask, question.gain, question.potential))
+      ? [
+          `The mix ordered never reaches ${shown(question.ask, "stress", job.units)} by the curve: order a stronger one.`,
+        ]
+      : []),
+    ...(question && question.ask > question.potential.strength28
+      ? ["The strength asked lies above the 28-day strength counted."]
+      : []),
+    ...(hottest(story) > 35
+      ? [
+          "Hot at an early age: concrete that hardens hot gains quickly and ends weaker; no credit is given for the heat above 95 °F (35 °C) without a field-cured cylinder.",
+        ]
+      : []),
+  ];
+};
+
+const hottest = ({ state, high }: Told): number =>
+  state === "told"
+    ? Math.max(...high.filter((_, i) => (i === 0 ? 0 : high[i - 1]!.until) < 28).map((s) => s.temperature))
+    : 0;
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

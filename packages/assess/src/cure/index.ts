@@ -1,0 +1,11 @@
+export { type ClockOptions, type CureClock, cureClock } from "./clock.ts";
+export type { CountAnswer } from "./count-answers.ts";
+export { type CureDay, cureDays } from "./cure-days.ts";
+export type { CurveLine } from "./curve.ts";
+export type { CylinderFinding } from "./cylinders.ts";
+export type { Drilling } from "./drilling.ts";
+export type { HeatEnough, HeatRow } from "./heat.ts";
+export type { LogReading } from "./readings.ts";
+export type { StrengthDates } from "./strength-dates.ts";
+export { meanwhile } from "./wait.ts";
+export { type CureDate, dateWords } from "./words.ts";

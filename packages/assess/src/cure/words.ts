@@ -1,0 +1,27 @@
+import { fromBase, type Unit } from "@floorworthy/engine/quantities";
+import type { Job } from "@floorworthy/job";
+import { addDays } from "../facts/calendar.ts";
+
+type Units = Job["units"];
+
+export const printTemperature = (celsius: number, units: Units): string =>
+  units === "si" ? `${Math.round(celsius)} °C` : `${Math.round(fromBase(celsius, "°F"))} °F`;
+
+export const temperatureUnit = (units: Units): Unit => (units === "si" ? "°C" : "°F");
+
+/** A day after the pour with its date where the day of the pour is known. */
+export interface CureDate {
+  /** days after the pour; Infinity where it never comes */
+  readonly day: number;
+  readonly date: string | undefined;
+}
+
+/** Days are whole: what comes in the course of a day is there on the next. */
+export const cureDate = (day: number, poured: string | undefined): CureDate => {
+  const whole = Number.isFinite(day) ? Math.ceil(day - 1e-9) : day;
+  return { day: whole, date: poured !== undefined && Number.isFinite(whole) ? addDays(poured, whole) : undefined };
+};
+
+/** "2026-03-09 (day 34)", "day 34", "never". */
+export const dateWords = ({ day, date }: CureDate): string =>
+  !Number.isFinite(day) ? "never" : date ? `${date} (day ${day})` : `day ${day} after the pour`;
