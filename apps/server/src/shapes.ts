@@ -53,7 +53,14 @@ export const fieldEntry = z.object({
     .max(100)
     .default([]),
   add: z
-    .array(z.object({ list: path, entry: plain }))
+    .array(
+      z.object({
+        list: path,
+        entry: plain,
+        /** the keys that name an entry, one for each depth of list: one of the same name is written into, not doubled */
+        by: z.array(z.string().max(60)).max(4).optional(),
+      }),
+    )
     .max(100)
     .default([]),
 });

@@ -1,5 +1,5 @@
 import { readJob, setFact } from "@floorworthy/job";
-import { addToList } from "@floorworthy/job/editing";
+import { addToList, putInList } from "@floorworthy/job/editing";
 import { StoreRefusal } from "@floorworthy/store";
 import type { z } from "zod";
 import type { fieldEntry } from "./shapes.ts";
@@ -18,8 +18,8 @@ const mistakesIn = (text: string): readonly string[] => {
  */
 export const takeIn = ({ set, add }: Pick<FieldEntry, "set" | "add">, text: string) => {
   let taken = set.reduce((file, { path, value }) => setFact(file, path, value.trim() || "unknown"), text);
-  for (const { list, entry } of add) {
-    const longer = addToList(taken, list, entry);
+  for (const { list, entry, by } of add) {
+    const longer = by ? putInList(taken, list, entry, by) : addToList(taken, list, entry);
     if (longer === undefined) throw new StoreRefusal(`Nothing can be added at "${list}" in this job.`);
     taken = longer;
   }
