@@ -112,7 +112,21 @@ export interface Pour {
   readonly weather?: PourWeather | undefined;
   /** cast from this pour */
   readonly cylinders?: readonly CylinderTest[];
+  /** what was noted at each truck; records, not judged */
+  readonly tickets?: readonly PourTicket[];
   readonly waste: Quantity;
+}
+
+/** One truck as it came. Lengths mm, temperatures °C. */
+export interface PourTicket {
+  readonly load: string;
+  readonly ticket: string | undefined;
+  readonly time: string | undefined;
+  readonly slump: Quantity;
+  readonly temperature: Quantity;
+  readonly water: string | undefined;
+  readonly cylinders: string | undefined;
+  readonly note: string | undefined;
 }
 
 /** One day by the thermometer, °C. The day is a date or counted from the pour, which is day 0. */

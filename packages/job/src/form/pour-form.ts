@@ -14,6 +14,7 @@ import {
 import type { MonthName, Pour, PourCover, PourDayTemperatures, PourWeather } from "../job.ts";
 import { daysInOrder } from "./pour-days.ts";
 import { cylinderForm } from "./strength-form.ts";
+import { ticketForm } from "./ticket-form.ts";
 
 const spell = group<Pour["temperatures"][number]>("a spell of days", "days of about the same temperature", {
   fromDay: required(plainNumber("time", "first day after the pour", 0)),
@@ -90,6 +91,7 @@ export const pourForm = optionalGroup(
       covers: list("blankets and heaters", cover, { most: 20 }),
       weather: optionalGroup(weather),
       cylinders: list("cylinders cast from this pour", cylinderForm, { most: 100 }),
+      tickets: list("the trucks as they came, with what was measured at each", ticketForm, { most: 60 }),
       waste: quantity("number", "extra concrete to order, as a share", { sign: "not-negative" }),
     }),
   ),
