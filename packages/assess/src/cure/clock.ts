@@ -83,6 +83,8 @@ export const runClock = (job: Job, today: string, { log = [] }: ClockOptions = {
   return told(job, today, subject, since, toldTemperatures(job, poured, log));
 };
 
+const past = ({ earliest }: Drilling, today: string): boolean => earliest?.date !== undefined && earliest.date <= today;
+
 const hasFreshConcrete = ({ floor, pour }: Job): boolean =>
   pour !== undefined || floor.zones.some(({ state }) => state === "proposed");
 
@@ -124,7 +126,7 @@ const told = (job: Job, today: string, subject: Subject, since: number | undefin
     maker,
     strength,
     drilling,
-    sentence: drilling.sentence,
+    sentence: drilling.sentence + (past(drilling, today) ? " That day is past." : ""),
     heat: !setting || strength.state === "shown" ? [] : waits ? heatRows(setting) : constantRows(setting),
     heatEnough: waits && setting ? heatEnough(setting) : [],
     cylinders: findings,

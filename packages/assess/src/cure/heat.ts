@@ -88,7 +88,8 @@ export const heatRows = (setting: Setting): readonly HeatRow[] => {
         ),
       ),
     );
-  return [asItIs, ...of("blanket", blanket), ...of("heater", heater)];
+  const helps = (r: HeatRow): boolean => r.from.day < asItIs.from.day || r.cautious.day < asItIs.cautious.day;
+  return [asItIs, ...[...of("blanket", blanket), ...of("heater", heater)].filter(helps)];
 };
 
 /** Days at temperatures that never change, for a pour of which nobody has told any. */

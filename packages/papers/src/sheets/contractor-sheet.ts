@@ -27,7 +27,12 @@ import {
 } from "./standing-notes.ts";
 import type { Cell } from "./title-block.ts";
 
-const notesOf = (mode: SheetMode, { job, plan, order }: DrawnPour, assessment: Assessment): readonly Note[] =>
+const notesOf = (
+  mode: SheetMode,
+  { job, plan, order }: DrawnPour,
+  assessment: Assessment,
+  date: string,
+): readonly Note[] =>
   mode === "pour"
     ? [
         quantityNote(job, order, assessment),
@@ -37,9 +42,9 @@ const notesOf = (mode: SheetMode, { job, plan, order }: DrawnPour, assessment: A
         steelNote(job, order, assessment),
         jointNote(job, plan),
         toleranceNote(job),
-        pourDayNote(),
+        pourDayNote(job),
         curingNote(job),
-        datesNote(job, mode),
+        datesNote(job, mode, date),
         cautionNote(assessment, mode),
       ]
     : [
@@ -49,7 +54,7 @@ const notesOf = (mode: SheetMode, { job, plan, order }: DrawnPour, assessment: A
         foundNote(job),
         anchorsNote(job),
         beforeDrillingNote(job),
-        datesNote(job, mode),
+        datesNote(job, mode, date),
         cautionNote(assessment, mode),
       ];
 
@@ -121,6 +126,7 @@ const body = (
   assessment: Assessment,
   box: Rect,
   layout: SheetLayout,
+  date: string,
 ): Body | undefined => {
   const { job } = drawn;
   const split = box.x0 + (box.x1 - box.x0) * layout.plan;
@@ -137,7 +143,7 @@ const body = (
     const x0 = split + gap + i * (width + gap);
     return { x0, x1: x0 + width, y0: top + 1.5, y1: box.y1 - 1.5 };
   });
-  const notes = setNotes(notesOf(mode, drawn, assessment), columns);
+  const notes = setNotes(notesOf(mode, drawn, assessment, date), columns);
   if (!notes) return undefined;
   return {
     size: notes.size,
@@ -173,10 +179,16 @@ const body = (
 };
 
 /** A wide plan where its words can be read; more room for words where the plan loses nothing or they could not be. */
-const chooseBody = (mode: SheetMode, drawn: DrawnPour, assessment: Assessment, box: Rect): Body | undefined => {
-  const wide = body(mode, drawn, assessment, box, layouts.wide);
+const chooseBody = (
+  mode: SheetMode,
+  drawn: DrawnPour,
+  assessment: Assessment,
+  box: Rect,
+  date: string,
+): Body | undefined => {
+  const wide = body(mode, drawn, assessment, box, layouts.wide, date);
   if (wide && wide.size >= COMFORTABLE) return wide;
-  const narrow = body(mode, drawn, assessment, box, layouts.narrow);
+  const narrow = body(mode, drawn, assessment, box, layouts.narrow, date);
   return wide && (!narrow || (wide.scale < narrow.scale && wide.size >= ACCEPTABLE)) ? wide : narrow;
 };
 
@@ -197,6 +209,7 @@ export const contractorSheet = (
     mode === "pour" ? drawn : { ...drawn, job },
     assessment,
     bodyOf({ paper, lies: "on-its-side" }),
+    date,
   );
   if (!chosen) {
     return unable(

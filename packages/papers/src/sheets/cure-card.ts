@@ -9,6 +9,7 @@ import { strengthChart } from "../charts/strength-chart.ts";
 import type { Drawing, Item } from "../drawing/drawing.ts";
 import { wrapText } from "../drawing/wrap-text.ts";
 import { dayAfter } from "../print/calendar-day.ts";
+import { printTemperature } from "../print/measure.ts";
 import { cureNotes } from "./cure-notes.ts";
 import { evenNotes } from "./even-notes.ts";
 import { bodyOf, framed, rule, words } from "./frame.ts";
@@ -42,7 +43,7 @@ const bigDay = ({ drilling, maker, strength, poured }: CureClock, box: Rect): re
 const ROWS = 14;
 
 /** Lowest and highest of each day, filled in by hand; dates are there where the day of the pour is. */
-const dayTable = (poured: string | undefined, from: number, rowHeight: number): Table => ({
+const dayTable = (job: Job, poured: string | undefined, from: number, rowHeight: number): Table => ({
   tag: "note-temperatures",
   size: 1.9,
   rowHeight,
@@ -57,21 +58,29 @@ const dayTable = (poured: string | undefined, from: number, rowHeight: number): 
   rows: Array.from({ length: ROWS }, (_, i) => [
     String(from + i),
     poured ? (dayAfter(poured, from + i) ?? "") : "",
-    "",
-    "",
+    ...readOn(job, poured, from + i),
     "",
     "",
   ]),
 });
 
-const tables = (clock: CureClock, box: Rect): { readonly items: readonly Item[]; readonly top: number } => {
+/** What the job already has of a day. */
+const readOn = ({ pour, units }: Job, poured: string | undefined, day: number): readonly [string, string] => {
+  const date = poured && dayAfter(poured, day);
+  const found = pour?.days?.find((entry) =>
+    entry.day === undefined ? entry.on === date : Math.floor(entry.day) === day,
+  );
+  return found ? [printTemperature(found.low, units), printTemperature(found.high, units)] : ["", ""];
+};
+
+const tables = (job: Job, clock: CureClock, box: Rect): { readonly items: readonly Item[]; readonly top: number } => {
   const middle = (box.x0 + box.x1) / 2;
   const row = 4.3;
   const columns = [
     { x0: box.x0 + 2, x1: middle - GAP / 2, from: 0 },
     { x0: middle + GAP / 2, x1: box.x1 - 2, from: ROWS },
   ];
-  const height = setTable(dayTable(clock.poured, 0, row), {
+  const height = setTable(dayTable(job, clock.poured, 0, row), {
     ...box,
     x0: columns[0]!.x0,
     x1: columns[0]!.x1,
@@ -84,7 +93,7 @@ const tables = (clock: CureClock, box: Rect): { readonly items: readonly Item[];
     items: [
       words("note-temperatures", box.x0 + 2, top - 1.4, heading, 2.3, { lettering: "bold" }),
       ...columns.flatMap(
-        ({ x0, x1, from }) => setTable(dayTable(clock.poured, from, row), { ...box, x0, x1, y0: top }).items,
+        ({ x0, x1, from }) => setTable(dayTable(job, clock.poured, from, row), { ...box, x0, x1, y0: top }).items,
       ),
     ],
   };
@@ -103,7 +112,7 @@ const chartTitle = (clock: CureClock): string =>
   `Strength expected at the temperatures told: ${clock.gain.words}. Hatched: what both datum temperatures and the range of the temperatures leave open.`;
 
 const body = (job: Job, clock: CureClock, pour: PourDay, box: Rect): readonly Item[] | undefined => {
-  const below = tables(clock, box);
+  const below = tables(job, clock, box);
   const drawn = clock.curve.length > 0;
   for (const [chart, least] of drawn ? heights : ([[0, 0]] as const)) {
     const top = box.y0 + HEAD;

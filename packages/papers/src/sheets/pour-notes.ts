@@ -3,9 +3,10 @@
  * days, flatness) are common practice, no source, and the sheet says so.
  */
 import type { Assessment } from "@floorworthy/assess";
+import { type CureClock, cureClock } from "@floorworthy/assess/cure";
+import { pourDay } from "@floorworthy/assess/pour-day";
+import { isUnable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
-import { dayAfter } from "../print/calendar-day.ts";
-import { printTemperature } from "../print/measure.ts";
 import { type Note, note } from "./note.ts";
 import type { SheetMode } from "./refusal.ts";
 
@@ -21,8 +22,9 @@ export const toleranceNote = (job: Job): Note =>
     `Under each base flat within ${either(job, "1/8 in", "3 mm")} beneath a straightedge.`,
   ]);
 
-export const pourDayNote = (): Note =>
-  note(
+export const pourDayNote = (job: Job): Note => {
+  const { windows, warnings } = pourDay(job);
+  return note(
     "Before and on pour day",
     [
       "Buried lines located before digging (in the US call 811; private lines need a private locator).",
@@ -31,31 +33,44 @@ export const pourDayNote = (): Note =>
       "Windows, tubes and joint lines measured from two walls; photographed.",
       "Ticket shows the mix above. No water added.",
       "Pads and slab placed in one go, vibrated at the pads.",
-      "Cylinders cast. Saw on site before finishing starts.",
+      `Cylinders cast. Saw on site before finishing starts: wet ${windows.sawWet.words} after placing.`,
+      ...warnings,
     ],
     "box",
   );
+};
 
-export const curingNote = (job: Job): Note =>
-  note("Curing (common practice)", [
-    "Kept wet, or curing compound and cover, for 7 days.",
-    `Above ${printTemperature(10, job.units)} for the first 3 days, off frost until it has its strength; shade and wind break when hot.`,
+export const curingNote = (job: Job): Note => {
+  const { curing } = pourDay(job);
+  const { days, coversOff, keepAbove } = curing;
+  const until = coversOff.date ? `; covers off ${coversOff.date}` : "";
+  return note("Curing (common practice)", [
+    `Kept wet, or curing compound and cover, for ${days.value} days above ${Math.round(keepAbove.value)} ${keepAbove.unit}${until}.`,
+    "Off frost until it has its strength; shade and wind break when hot.",
     "No vehicle on it for 7 days at normal temperature, longer when cold.",
   ]);
+};
 
-export const datesNote = (job: Job, mode: SheetMode): Note => {
-  const { asks } = job.lift;
-  const poured = job.pour?.date ?? job.floor.poured;
-  const days = asks.days.known ? asks.days.value : undefined;
-  const earliest = poured && days !== undefined ? dayAfter(poured, days) : undefined;
+/** The day in a few words; the cure card has the rest. */
+const dayWords = ({ drilling, maker, strength, pour }: CureClock): string => {
+  const { earliest, governs } = drilling;
+  const days = maker ? `the maker's ${maker.day} days` : "the maker's days, not known yet";
+  if (strength.state === "never")
+    return "Drilling only when the strength is shown: too cold to name a day. See the cure card.";
+  if (!earliest) return `Drilling not before ${days}, nor before the strength is shown.`;
+  const on = earliest.date ?? `day ${earliest.day} after the pour`;
+  return governs === "maker"
+    ? `Drilling not before ${on} (${days}), and not before the strength is shown. Cold concrete needs longer.`
+    : `Drilling not before ${on}: the strength at the temperatures told; ${pour === "planned" ? "kept warm it comes sooner, see" : "see"} the cure card.`;
+};
+
+export const datesNote = (job: Job, mode: SheetMode, date: string): Note => {
+  const clock = cureClock(job, date);
+  const poured = isUnable(clock) ? (job.pour?.date ?? job.floor.poured) : clock.poured;
   const planned = mode === "pour" ? "Pour planned" : "Poured";
   return note("Dates", [
     poured ? `${planned} ${poured}.` : "Pour date: not set.",
-    earliest
-      ? `Drilling not before ${earliest} (the maker's ${days} days), and not before the strength is shown. Cold concrete needs longer.`
-      : days === undefined
-        ? "The maker's days before drilling are not known. Do not drill before they are, nor before the strength is shown."
-        : `Drilling not before ${days} days (the maker's) after the pour, and not before the strength is shown. Cold concrete needs longer.`,
+    isUnable(clock) ? clock.reason : dayWords(clock),
   ]);
 };
 
