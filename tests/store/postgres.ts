@@ -1,23 +1,15 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
-import { createServer } from "node:net";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { freePort } from "../server/served.ts";
 
 const versions = "/usr/lib/postgresql";
 const bin = existsSync(versions) ? join(versions, readdirSync(versions).sort().at(-1) ?? "", "bin") : undefined;
 
 /** Debian's PostgreSQL is here. `.ci/run` installs it; elsewhere its half of the contract says that it was not run. */
 export const postgresHere = bin !== undefined;
-
-const freePort = (): Promise<number> =>
-  new Promise((done) => {
-    const server = createServer();
-    server.listen(0, "127.0.0.1", () => {
-      const { port } = server.address() as { port: number };
-      server.close(() => done(port));
-    });
-  });
 
 /** As the user postgres where we are root, which PostgreSQL refuses to be. */
 const run = (folder: string, program: string, args: readonly string[]): void => {
@@ -51,13 +43,28 @@ export const startPostgres = async (durability: "off" | "on" = "off") => {
     "--locale=C.UTF-8",
   ]);
   const options = `-p ${port} -k ${folder} -c listen_addresses=127.0.0.1 -c fsync=${durability}`;
-  run(folder, "pg_ctl", ["-D", `${folder}/data`, "-w", "-l", `${folder}/log`, "-o", options, "start"]);
+  const start = () =>
+    run(folder, "pg_ctl", ["-D", `${folder}/data`, "-w", "-l", `${folder}/log`, "-o", options, "start"]);
+  start();
   let made = 0;
   return {
     fresh: (): string => {
       const name = `bay${++made}`;
       run(folder, "createdb", ["-h", "127.0.0.1", "-p", String(port), "-U", "app", name]);
       return `postgres://app@127.0.0.1:${port}/${name}`;
+    },
+    /** ends it as a crash would, and starts it again */
+    crash: async (): Promise<void> => {
+      const pid = Number(readFileSync(`${folder}/data/postmaster.pid`, "utf8").split("\n")[0]);
+      process.kill(pid, "SIGKILL");
+      // what it left running ends by itself, and only then may it start
+      for (let tries = 1; ; tries++)
+        try {
+          await pause(200);
+          return start();
+        } catch (error) {
+          if (tries >= 50) throw error;
+        }
     },
     stop: (): void => {
       run(folder, "pg_ctl", ["-D", `${folder}/data`, "-m", "fast", "-w", "stop"]);

@@ -19,18 +19,23 @@ export const COOKIE = "floorworthy";
 export const accountsOf = async (store: Store): Promise<"open" | "accounts"> =>
   (await store.people()).length === 0 ? "open" : "accounts";
 
-/** Another site's page must not write here with a person's cookie. */
-const fromElsewhere = ({ method, headers }: FastifyRequest): boolean =>
-  method !== "GET" &&
-  method !== "HEAD" &&
-  headers["sec-fetch-site"] !== undefined &&
-  !["same-origin", "none"].includes(String(headers["sec-fetch-site"]));
+/** Another site's page must not write here with a person's cookie. Not every browser says both. */
+const fromElsewhere = ({ method, headers }: FastifyRequest): boolean => {
+  if (method === "GET" || method === "HEAD") return false;
+  const { origin, host, "sec-fetch-site": site = "none" } = headers;
+  return !["same-origin", "none"].includes(String(site)) || (origin !== undefined && hostOf(origin) !== host);
+};
 
-/** Every address under /api asks for a role before anything else is looked at. */
+const hostOf = (origin: string): string | undefined => (URL.canParse(origin) ? new URL(origin).host : undefined);
+
+/**
+ * Every address under /api asks for a role before anything else is looked at. The address is the one that was found,
+ * never the one that was written: `/%61pi/jobs` is /api/jobs too.
+ */
 export const guard = (server: FastifyInstance, store: Store): void => {
   server.decorateRequest("someone", undefined);
   server.addHook("onRequest", async (request, reply) => {
-    if (!request.url.startsWith("/api/")) return;
+    if (!request.routeOptions.url?.startsWith("/api/")) return;
     if (fromElsewhere(request)) return reply.code(403).send({ message: "Another site may not write here." });
     const least = request.routeOptions.config.least ?? "owner";
     if ((await accountsOf(store)) === "open") {

@@ -3,10 +3,14 @@ import { openStore, StoreRefusal } from "@floorworthy/store";
 import { fillWithDemo } from "./demo.ts";
 import { accountsOf } from "./guard.ts";
 import { listen } from "./listen.ts";
+import { logTo } from "./log.ts";
 import { maintain } from "./maintain.ts";
 import { createServer } from "./server.ts";
 import { isThisMachine, type Settings, settingsFrom } from "./settings.ts";
 import { whenToStop } from "./when-to-stop.ts";
+
+/** How long an answer that is under way may still take when the server stops, ms. */
+const LAST_MOMENTS = 10_000;
 
 const serve = async (settings: Settings): Promise<void> => {
   const store = await openStore(settings.store);
@@ -18,13 +22,14 @@ const serve = async (settings: Settings): Promise<void> => {
   }
   const empty = (await store.list("job")).length + (await store.list("job", "put-away")).length === 0;
   if (settings.demo === "fill" && empty) await fillWithDemo(store, settings.examples, "demo");
-  const server = await createServer(store, settings, "logged");
-  whenToStop(() =>
+  const server = await createServer(store, settings, logTo(settings.log));
+  whenToStop(() => {
+    setTimeout(() => server.server.closeAllConnections(), LAST_MOMENTS).unref();
     server
       .close()
       .then(() => store.close())
-      .then(() => process.exit(0)),
-  );
+      .then(() => process.exit(0));
+  });
   const port = await listen(server, settings.host, settings.port);
   console.log(`Jobs are kept in ${settings.store.replace(/\/\/[^@/]*@/, "//…@")}`);
   console.log(`Floorworthy is at http://${settings.host}:${port}/ (Ctrl+C ends it)`);

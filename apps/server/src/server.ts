@@ -4,7 +4,7 @@ import fastifyRateLimit from "@fastify/rate-limit";
 import fastifyStatic from "@fastify/static";
 import fastifySwagger from "@fastify/swagger";
 import { type Store, StoreRefusal } from "@floorworthy/store";
-import fastify, { type FastifyError, type FastifyInstance } from "fastify";
+import fastify, { type FastifyError, type FastifyInstance, type FastifyServerOptions } from "fastify";
 import {
   hasZodFastifySchemaValidationErrors,
   jsonSchemaTransform,
@@ -12,6 +12,7 @@ import {
   validatorCompiler,
 } from "fastify-type-provider-zod";
 import { guard } from "./guard.ts";
+import { note } from "./log.ts";
 import { openPrintingRoom } from "./papers/printing-room.ts";
 import { copyRoutes } from "./routes/copies.ts";
 import { demoRoutes } from "./routes/demo.ts";
@@ -24,20 +25,35 @@ import { isThisMachine, type Settings } from "./settings.ts";
 
 type Wanted = Pick<Settings, "page" | "examples" | "host" | "rate">;
 
-/** The server, not yet listening. */
+/** How long a client may take, ms. */
+export interface Patience {
+  /** for a whole request; a photograph over a poor line takes minutes */
+  readonly request: number;
+  /** for its head */
+  readonly head: number;
+  /** without a byte either way */
+  readonly silence: number;
+}
+const usualPatience: Patience = { request: 300_000, head: 20_000, silence: 60_000 };
+const MOST_CONNECTIONS = 500;
+
+/** The server, not yet listening. Closing it lets what is being answered finish. */
 export const createServer = async (
   store: Store,
   { page, examples, host, rate }: Wanted,
-  log: "quiet" | "logged" = "quiet",
+  logger: FastifyServerOptions["logger"] = false,
+  { request, head, silence }: Patience = usualPatience,
 ): Promise<FastifyInstance> => {
   const server = fastify({
-    forceCloseConnections: true,
+    forceCloseConnections: "idle",
     bodyLimit: 1_000_000,
-    logger: log === "logged" && {
-      level: "warn",
-      redact: ["req.headers.cookie", "req.headers.authorization"],
-    },
+    requestTimeout: request,
+    connectionTimeout: silence,
+    http: { headersTimeout: head, connectionsCheckingInterval: Math.min(head, 10_000) },
+    logger: logger ?? false,
+    disableRequestLogging: true,
   });
+  server.server.maxConnections = MOST_CONNECTIONS;
   server.setValidatorCompiler(validatorCompiler);
   server.setSerializerCompiler(serializerCompiler);
   server.setErrorHandler(inWords);
@@ -47,6 +63,7 @@ export const createServer = async (
     if (isThisMachine(host) && !isLocalHost(request.headers.host ?? ""))
       await reply.code(421).send({ message: "This server answers only on this machine's own address." });
   });
+  server.addHook("onResponse", note);
   await server.register(fastifyRateLimit, { max: rate, timeWindow: "1 minute" });
   await server.register(fastifyCookie);
   await server.register(fastifyMultipart);

@@ -14,6 +14,8 @@ export interface Settings {
   readonly demo: "fill" | "offer";
   /** requests a minute from one address */
   readonly rate: number;
+  /** where the log goes, as logTo takes it */
+  readonly log: string;
 }
 
 const near = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -33,6 +35,7 @@ export const settingsFrom = (env: Readonly<Record<string, string | undefined>>):
   page: near("web/"),
   demo: env.FLOORWORTHY_DEMO === "fill" ? "fill" : "offer",
   rate: count(env.FLOORWORTHY_RATE, 1200, 1_000_000),
+  log: env.FLOORWORTHY_LOG ?? "",
 });
 
 export const isThisMachine = (host: string): boolean => ["127.0.0.1", "localhost", "::1"].includes(host);

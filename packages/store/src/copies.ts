@@ -2,24 +2,12 @@ import { createHash } from "node:crypto";
 import { pipeline, Readable } from "node:stream";
 import { createGunzip, createGzip } from "node:zlib";
 import type { Kysely } from "kysely";
+import { isRowOf, type Kept, keys, order, type Row } from "./copy-rows.ts";
 import type { Database } from "./database.ts";
 import { StoreRefusal } from "./refusal.ts";
 import type { Store } from "./store.ts";
 import type { Surroundings } from "./surroundings.ts";
 import type { Tables } from "./tables.ts";
-
-/** In the order in which they can be filled again. Sessions are not kept: everybody signs in anew after a restore. */
-const order = ["people", "documents", "revisions", "entries", "files", "attachments"] as const;
-type Kept = (typeof order)[number];
-
-const keys: Readonly<Record<Kept, readonly string[]>> = {
-  people: ["id"],
-  documents: ["id"],
-  revisions: ["document_id", "number"],
-  entries: ["id"],
-  files: ["hash"],
-  attachments: ["document_id", "hash", "name"],
-};
 
 interface Heading {
   readonly floorworthy: "backup" | "document";
@@ -27,16 +15,19 @@ interface Heading {
   readonly at: string;
 }
 
-type Row = Record<string, unknown>;
+/** The rows of a table whose column holds one of these. */
+type Only = Partial<Record<Kept, { readonly column: string; readonly among: readonly string[] }>>;
 
 /** Rows of one table, a few at a time, so that photographs are never all in memory. */
-async function* rowsOf(db: Kysely<Tables>, table: Kept, only: ((row: Row) => boolean) | undefined): AsyncIterable<Row> {
+async function* rowsOf(db: Kysely<Tables>, table: Kept, only: Only[Kept]): AsyncIterable<Row> {
+  if (only?.among.length === 0) return;
   const step = table === "files" ? 4 : 200;
   for (let from = 0; ; from += step) {
     let query = db.selectFrom(table as "documents").selectAll();
+    if (only) query = query.where(only.column as "id", "in", only.among);
     for (const key of keys[table]) query = query.orderBy(key as "id");
     const rows = (await query.limit(step).offset(from).execute()) as Row[];
-    yield* only ? rows.filter(only) : rows;
+    yield* rows;
     if (rows.length < step) return;
   }
 }
@@ -50,11 +41,7 @@ const written = (table: Kept, row: Row): string =>
       : { table, ...row },
   );
 
-async function* linesOf(
-  db: Kysely<Tables>,
-  heading: Heading,
-  only?: Partial<Record<Kept, (row: Row) => boolean>>,
-): AsyncIterable<string> {
+async function* linesOf(db: Kysely<Tables>, heading: Heading, only?: Only): AsyncIterable<string> {
   yield line(heading);
   for (const table of order) {
     if (only && !only[table]) continue;
@@ -72,6 +59,9 @@ const gzipped = (lines: AsyncIterable<string>): AsyncIterable<Uint8Array> =>
 const broken = () =>
   new StoreRefusal("This file is no complete backup or export of Floorworthy. Nothing was taken from it.");
 
+/** Of one line; the largest photograph that is taken makes less. */
+const LONGEST = 64_000_000;
+
 /** The lines of a gzipped text; refuses bytes that are none. */
 async function* unzippedLines(bytes: AsyncIterable<Uint8Array>): AsyncIterable<string> {
   const decoder = new TextDecoder();
@@ -80,10 +70,11 @@ async function* unzippedLines(bytes: AsyncIterable<Uint8Array>): AsyncIterable<s
     for await (const part of pipeline(Readable.from(bytes), createGunzip(), thrownThere)) {
       const lines = (rest + decoder.decode(part as Uint8Array, { stream: true })).split("\n");
       rest = lines.pop()!;
+      if (rest.length > LONGEST) throw broken();
       yield* lines;
     }
-  } catch {
-    throw broken();
+  } catch (error) {
+    throw error instanceof StoreRefusal ? error : broken();
   }
   if (rest !== "") throw broken();
 }
@@ -100,15 +91,21 @@ async function* readCopy(
       if (row.floorworthy !== kind || row.version !== 1) throw broken();
       state = "inside";
     } else if (row.end === "complete") state = "complete";
-    else if (order.includes(table as Kept))
-      yield {
-        table: table as Kept,
-        row: table === "files" ? { ...row, bytes: Buffer.from(String(row.bytes), "base64") } : row,
-      };
+    else if (state === "inside") yield keptRow(table, row);
     else throw broken();
   }
   if (state !== "complete") throw broken();
 }
+
+const keptRow = (table: unknown, given: Row): { readonly table: Kept; readonly row: Row } => {
+  const kept = order.find((each) => each === table);
+  if (!kept) throw broken();
+  const row = kept === "files" ? { ...given, bytes: Buffer.from(String(given.bytes), "base64") } : given;
+  if (!isRowOf(kept, row) || (kept === "files" && sha256(row.bytes as Uint8Array) !== row.hash)) throw broken();
+  return { table: kept, row };
+};
+
+const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
 const parsed = (text: string): Row => {
   try {
@@ -155,16 +152,15 @@ export const copies = (
           const document = await view.db.selectFrom("documents").select("id").where("id", "=", id).executeTakeFirst();
           if (!document) throw new StoreRefusal("There is no such document.");
           const linked = await view.db.selectFrom("attachments").select("hash").where("document_id", "=", id).execute();
-          const hashes = new Set(linked.map(({ hash }) => hash));
-          const mine = (row: Row) => row.document_id === id;
+          const mine = { column: "document_id", among: [id] };
           yield* linesOf(
             view.db,
             { floorworthy: "document", version: 1, at: now() },
             {
-              documents: (row) => row.id === id,
+              documents: { column: "id", among: [id] },
               revisions: mine,
               entries: mine,
-              files: (row) => hashes.has(String(row.hash)),
+              files: { column: "hash", among: linked.map(({ hash }) => hash) },
               attachments: mine,
             },
           );
@@ -177,35 +173,30 @@ export const copies = (
   importDocument: (bytes) =>
     db.transaction().execute(async (within) => {
       let id = "";
+      let revisions = 0;
       for await (const { table, row } of readCopy(bytes, "document")) {
-        if (table === "people") throw broken();
+        if (table === "people" || (table === "documents") !== (id === "")) throw broken();
         if (table === "documents") {
-          const taken = await within
-            .selectFrom("documents")
-            .select("id")
-            .where("id", "=", String(row.id))
-            .executeTakeFirst();
-          id = taken ? newId() : String(row.id);
+          id = await freeId(within, String(row.id), newId);
           await insert(within, table, { ...row, id }).execute();
         } else if (table === "files") {
-          if (
-            createHash("sha256")
-              .update(row.bytes as Uint8Array)
-              .digest("hex") !== row.hash
-          )
-            throw broken();
           await insert(within, table, row)
             .onConflict((conflict) => conflict.column("hash" as "id").doNothing())
             .execute();
         } else {
+          if (table === "revisions" && row.number !== ++revisions) throw broken();
+          if (table === "entries" && !(Number(row.revision) <= revisions)) throw broken();
           const own = { ...row, document_id: id };
           await insert(within, table, table === "entries" ? await unclaimed(within, own, newId) : own).execute();
         }
       }
-      if (id === "") throw broken();
+      if (revisions === 0) throw broken();
       return id;
     }),
 });
+
+const freeId = async (db: Kysely<Tables>, id: string, newId: () => string): Promise<string> =>
+  (await db.selectFrom("documents").select("id").where("id", "=", id).executeTakeFirst()) ? newId() : id;
 
 /** An entry of a document imported a second time gets an id of its own. */
 const unclaimed = async (db: Kysely<Tables>, row: Row, newId: () => string): Promise<Row> => {

@@ -24,6 +24,8 @@ export const entriesIn = (db: Kysely<Tables>, { now }: Surroundings): Pick<Store
   enter: async (entry, edit) => {
     for (let attempt = 0; attempt < TRIES; attempt++) {
       const kept = await known(db, entry.id);
+      if (kept && kept.documentId !== entry.documentId)
+        throw new StoreRefusal("An entry of that id belongs to another job.");
       if (kept) return kept;
       const head = await readRevision(db, entry.documentId);
       if (!head) throw new StoreRefusal("There is no such document.");

@@ -16,6 +16,6 @@ export const openPrintingRoom = (patience = 30_000): PrintingRoom => {
   const pool = new Piscina({ filename: built, minThreads: 0, maxThreads: 1, idleTimeout: 30_000, maxQueue: 50 });
   return {
     print: (wish) => pool.run(wish, { signal: AbortSignal.timeout(patience) }),
-    close: () => pool.destroy(),
+    close: () => pool.close(),
   };
 };

@@ -1,5 +1,5 @@
 import { Readable } from "node:stream";
-import type { Store } from "@floorworthy/store";
+import { type Store, StoreRefusal } from "@floorworthy/store";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
 import { byId, message } from "../shapes.ts";
@@ -61,7 +61,7 @@ async function* limited(body: AsyncIterable<Uint8Array>, most: number): AsyncIte
   let size = 0;
   for await (const part of body) {
     size += part.length;
-    if (size > most) throw Object.assign(new Error("The file is too large."), { statusCode: 413 });
+    if (size > most) throw new StoreRefusal("The file is too large.");
     yield part;
   }
 }
