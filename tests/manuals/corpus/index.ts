@@ -1,0 +1,4 @@
+export { developingFamilies } from "./developing/families.ts";
+export { reportFamilies } from "./report/families.ts";
+export { emptyTally, sameValue, score, type Tally } from "./score.ts";
+export type { Family, InventedManual } from "./story.ts";
