@@ -54,6 +54,15 @@ export interface PageAnswer {
   readonly lines: readonly PageLine[];
 }
 
+/** Where the maker's manual says it. */
+export interface ManualLine {
+  readonly document?: string;
+  readonly page?: string;
+  /** as printed */
+  readonly line?: string;
+  readonly picture?: string;
+}
+
 export interface PageLine {
   readonly id: string;
   readonly title: string;
@@ -65,6 +74,8 @@ export interface PageLine {
   readonly why: string;
   readonly demand?: Term;
   readonly capacity?: Term;
+  /** the line of the manual that asks it, where the lift's sheet names it */
+  readonly manual?: ManualLine;
 }
 
 /** The margin: mechanics and published codes, as advice. Never computed where a stop says so. */

@@ -1,7 +1,15 @@
 /** How a fact is known. `stated`: somebody said or wrote it, nobody showed it. */
 export type Basis =
   | { readonly kind: "measured"; readonly by?: string; readonly on?: string; readonly how?: string }
-  | { readonly kind: "documented"; readonly document?: string; readonly page?: string }
+  | {
+      readonly kind: "documented";
+      readonly document?: string;
+      readonly page?: string;
+      /** the line as printed there */
+      readonly line?: string;
+      /** the picture of that line: a file's name, or the fingerprint of an attachment */
+      readonly picture?: string;
+    }
   | { readonly kind: "assumed"; readonly why: string }
   | { readonly kind: "stated" };
 

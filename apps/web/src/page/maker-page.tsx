@@ -34,6 +34,7 @@ const Line = ({ line, units }: { line: PageLine; units: Units }) => (
       <dd>{line.found}</dd>
     </dl>
     {line.why && <p className="why">{line.why}</p>}
+    {line.manual && <ManualWords manual={line.manual} />}
     {(line.demand || line.capacity) && (
       <Fold name="more workings" head="workings">
         {line.demand && <TermLine term={line.demand} units={units} />}
@@ -42,6 +43,26 @@ const Line = ({ line, units }: { line: PageLine; units: Units }) => (
     )}
   </li>
 );
+
+/** The line of the manual that asks it, in its own words and, where it was kept, as a picture. */
+const ManualWords = ({ manual }: { manual: NonNullable<PageLine["manual"]> }) => {
+  const { document, page, line, picture } = manual;
+  const where = [document, page && `page ${page}`].filter(Boolean).join(", ");
+  return (
+    <figure className="manual-line">
+      {picture && /^[0-9a-f]{64}$/.test(picture) && (
+        <img
+          src={`/api/attachments/${picture}`}
+          alt={line ? `the manual prints: ${line}` : "the line of the manual"}
+          loading="lazy"
+        />
+      )}
+      <figcaption>
+        {line && <q>{line}</q>} <span className="quiet">{where}</span>
+      </figcaption>
+    </figure>
+  );
+};
 
 const isAsked = ({ result }: PageLine): boolean => result !== "not-asked";
 

@@ -6,6 +6,7 @@ import { daysLine } from "./days-line.ts";
 import { crackLine, edgeLine, jointLine } from "./distance-lines.ts";
 import { reinforcementLine, slopeLine } from "./floor-lines.ts";
 import type { Line } from "./line.ts";
+import { withManual } from "./manual-line.ts";
 import { pipeLine } from "./pipe-line.ts";
 import { ceilingLine, wallLine } from "./room-lines.ts";
 import { strengthLine } from "./strength-line.ts";
@@ -31,7 +32,7 @@ const understood: readonly Line[] = [oneSlabLine, footingLine, crackStateLine, u
 
 /** The maker's page, line by line, in the order of the gates. */
 export const pageOf = (job: Job, facts: Facts): PageAnswer => {
-  const judged = (lines: readonly Line[]): PageLine[] => lines.map((line) => line(job, facts));
+  const judged = (lines: readonly Line[]): PageLine[] => lines.map((line) => withManual(job, line(job, facts)));
   const [ofMaker, ofPractice] = [judged(printed), judged(understood)];
   const lines = [
     ...ofMaker.slice(0, 1),

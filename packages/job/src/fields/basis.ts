@@ -8,7 +8,7 @@ import { scalarText } from "./scalar-text.ts";
 /** Which keys tell of which basis. */
 const keysOf = {
   measured: ["by", "on", "how"],
-  documented: ["document", "page"],
+  documented: ["document", "page", "line", "picture"],
   assumed: ["why"],
   stated: [],
   unknown: ["why"],
@@ -73,8 +73,16 @@ export const readBasis = (entries: ReadonlyMap<string, Entry>, place: Place): Wr
       });
     return { kind: word, why: why ?? "" };
   }
-  const [document, page] = [textOf(entries, "document", place), textOf(entries, "page", place)];
-  return { kind: word, ...(document && { document }), ...(page && { page }) };
+  const [document, page, line, picture] = ["document", "page", "line", "picture"].map((key) =>
+    textOf(entries, key, place),
+  );
+  return {
+    kind: word,
+    ...(document && { document }),
+    ...(page && { page }),
+    ...(line && { line }),
+    ...(picture && { picture }),
+  };
 };
 
 /** An unknown fact that keeps the reason written beside it. */
