@@ -17,6 +17,7 @@ export const answerLines = (a: Assessment, fold: Fold): string[] => [
   "",
   "THE MAKER'S PAGE decides",
   ...pageTable(a.page.lines),
+  ...manualLines(a.page.lines),
   ...floorAsFound(a, fold),
   "",
   "THE MARGIN advises",
@@ -52,6 +53,17 @@ const pageTable = (lines: readonly PageLine[]): string[] => {
     ...asked.map((line) => [line.title, line.asked, line.found, marks[line.result]]),
   ]);
 };
+
+/** The manual's own words, where somebody kept them. */
+const manualLines = (lines: readonly PageLine[]): string[] =>
+  section(
+    "The manual prints",
+    lines.flatMap(({ title, manual }) => {
+      if (!manual?.line) return [];
+      const where = [manual.document, manual.page && `page ${manual.page}`].filter(Boolean).join(", ");
+      return [`${title}: "${manual.line}"${where && ` (${where})`}`];
+    }),
+  );
 
 const marginTable = ({ checks, best }: Assessment["margin"]): string[] =>
   checks.length === 0
