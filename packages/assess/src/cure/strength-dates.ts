@@ -24,9 +24,10 @@ export const strengthDates = (
   }
   if (story.state === "not-told") return { state: "not-known", from: undefined, cautious: undefined };
   const { from, cautious } = strengthSpan(story, question);
+  const latest = cureDate(cautious, poured);
   return {
-    state: Number.isFinite(cautious) ? "expected" : "never",
+    state: Number.isFinite(latest.day) ? "expected" : "never",
     from: cureDate(from, poured),
-    cautious: cureDate(cautious, poured),
+    cautious: latest,
   };
 };

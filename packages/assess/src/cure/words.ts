@@ -16,9 +16,12 @@ export interface CureDate {
   readonly date: string | undefined;
 }
 
+/** Nobody waits longer than ten years: what takes longer never comes. */
+const NEVER = 3650;
+
 /** Days are whole: what comes in the course of a day is there on the next. */
 export const cureDate = (day: number, poured: string | undefined): CureDate => {
-  const whole = Number.isFinite(day) ? Math.ceil(day - 1e-9) : day;
+  const whole = day <= NEVER ? Math.ceil(day - 1e-9) : Number.POSITIVE_INFINITY;
   return { day: whole, date: poured !== undefined && Number.isFinite(whole) ? addDays(poured, whole) : undefined };
 };
 
