@@ -4,7 +4,7 @@ import fastifyRateLimit from "@fastify/rate-limit";
 import fastifyStatic from "@fastify/static";
 import fastifySwagger from "@fastify/swagger";
 import { type Store, StoreRefusal } from "@floorworthy/store";
-import fastify, { type FastifyError, type FastifyInstance, type FastifyServerOptions } from "fastify";
+import fastify, { type FastifyError, type FastifyInstance, type FastifyServerOptions, LogController } from "fastify";
 import {
   hasZodFastifySchemaValidationErrors,
   jsonSchemaTransform,
@@ -51,7 +51,7 @@ export const createServer = async (
     connectionTimeout: silence,
     http: { headersTimeout: head, connectionsCheckingInterval: Math.min(head, 10_000) },
     logger: logger ?? false,
-    disableRequestLogging: true,
+    logController: new LogController({ disableRequestLogging: true }),
   });
   server.server.maxConnections = MOST_CONNECTIONS;
   server.setValidatorCompiler(validatorCompiler);
