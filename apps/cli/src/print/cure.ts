@@ -1,4 +1,4 @@
-import { type CureClock, type CureDate, dateWords, meanwhile } from "@floorworthy/assess/cure";
+import { type CureClock, type CureDate, coversOffWords, dateWords, meanwhile } from "@floorworthy/assess/cure";
 import type { PourDay } from "@floorworthy/assess/pour-day";
 import type { Term } from "@floorworthy/engine/quantities";
 import { number, section, table, wrap } from "./text.ts";
@@ -29,12 +29,12 @@ const countTable = ({ counts, age }: CureClock): string[] =>
         ]),
       ];
 
-const heatTable = ({ heat, heatEnough, maker }: CureClock): string[] =>
+const heatTable = ({ heat, heatEnough, maker, told }: CureClock): string[] =>
   heat.length === 0
     ? []
     : [
         "",
-        "What warmth buys",
+        told === "told" ? "What warmth buys" : "Were it always as warm as this",
         ...table([
           ["Kept", "expected from", "cautious", "drill not before"],
           ...heat.map(({ words, from, cautious, drilling }) => [words, when(from), when(cautious), when(drilling)]),
@@ -87,7 +87,7 @@ const pourLines = (day: PourDay): string[] => {
       ["First set", windows.set.words],
       ["Wet saw", `${windows.sawWet.words} after placing`],
       ["Early-entry saw", `${windows.sawEarlyEntry.words} after placing`],
-      ["Covers off", when(curing.coversOff)],
+      ["Covers off", coversOffWords(curing.coversOff)],
     ]),
     ...wrap(
       `Hours at ${windows.basis}; later when it is colder. Begin when the edge of a trial cut does not ravel.`,
@@ -124,7 +124,7 @@ export const cureLines = (clock: CureClock, day: PourDay, fold: "folded" | "unfo
       `${clock.concrete}, ${clock.pour === "unknown" ? "day of the pour not set" : `${clock.pour === "planned" ? "to be poured" : "poured"} ${clock.poured}`}`,
     ],
     ...(clock.age === undefined ? [] : [["Age", `${Math.floor(clock.age)} days on ${clock.today}`]]),
-    ["Ordered", psi(clock.strength28)],
+    [capital(clock.strength28.words), psi(clock.strength28)],
     ["Asked before drilling", clock.ask ? psi(clock.ask) : "the page does not say"],
     ["The maker's days end", clock.maker ? when(clock.maker) : "the page does not say"],
     ["Hardens as", clock.gain.words],

@@ -7,7 +7,7 @@ import { shown, term } from "../facts/print.ts";
 import { stopsOf } from "../stops/stops.ts";
 import { type CountAnswer, countAnswers } from "./count-answers.ts";
 import type { Question } from "./counts.ts";
-import { type CurveLine, curveOf } from "./curve.ts";
+import { type CurveLine, constantCurves, curveOf } from "./curve.ts";
 import { type CylinderFinding, readCylinders } from "./cylinders.ts";
 import { type Drilling, drillingOf } from "./drilling.ts";
 import { type GainChoice, gainFor } from "./gain.ts";
@@ -51,6 +51,7 @@ export interface CureClock {
   /** how gaps in the story were filled, and what is not counted */
   readonly notes: readonly string[];
   readonly warnings: readonly string[];
+  /** for a chart: the three counts; where no temperatures were told, the cautious count at some that never change */
   readonly curve: readonly CurveLine[];
 }
 
@@ -132,7 +133,12 @@ const told = (job: Job, today: string, subject: Subject, since: number | undefin
     cylinders: findings,
     notes: story.notes,
     warnings: warningsFor(job, story, choice, potential.strength28, poured, question),
-    curve: story.state === "told" ? curveOf(story, choice.gain, potential, maker, strength) : [],
+    curve:
+      story.state === "told"
+        ? curveOf(story, choice.gain, potential, maker, strength)
+        : strength.state === "not-known"
+          ? constantCurves(job, choice.gain, potential, maker)
+          : [],
   };
 };
 

@@ -69,8 +69,8 @@ export const drillingOf = (
         withCylinder: maker ?? cautious,
         sentence:
           later === "maker"
-            ? `Drill not before ${dateWords(maker!)}: ${days} govern; a field-cured cylinder showed ${asked} on ${dateWords(cautious!)}.`
-            : `Drill not before ${dateWords(cautious!)}: from then on a field-cured cylinder shows ${asked}${maker ? `; ${days} ended on ${dateWords(maker)}` : ". The maker's days are not known: read the page"}.`,
+            ? `Drill not before ${dateWords(maker!)}: ${days} govern; a field-cured cylinder showed ${asked} or more on ${dateWords(cautious!)}.`
+            : `Drill not before ${dateWords(cautious!)}: from then on a field-cured cylinder shows ${asked} or more${maker ? `; ${days} ended on ${dateWords(maker)}` : ". The maker's days are not known: read the page"}.`,
       };
     case "expected":
       return {

@@ -4,7 +4,7 @@ import type { Job } from "@floorworthy/job";
 import { term } from "../facts/print.ts";
 import { type Question, strengthSpan } from "./counts.ts";
 import type { Told } from "./told.ts";
-import { type CureDate, cureDate, printTemperature } from "./words.ts";
+import { type CureDate, constantTemperatures, cureDate, printTemperature } from "./words.ts";
 
 /** What the strength does under one way of keeping the concrete warm. */
 export interface HeatRow {
@@ -95,8 +95,7 @@ export const heatRows = (setting: Setting): readonly HeatRow[] => {
 /** Days at temperatures that never change, for a pour of which nobody has told any. */
 export const constantRows = (setting: Setting): readonly HeatRow[] => {
   const { units } = setting.job;
-  const temperatures = units === "si" ? [5, 10, 15, 20] : [40, 50, 60, 73].map((f) => toBase(f, "°F"));
-  return temperatures.map((temperature) => {
+  return constantTemperatures(units).map((temperature) => {
     const same = constantTemperature(temperature);
     const words = `Always ${printTemperature(temperature, units)}`;
     return row(setting, `constant-${Math.round(temperature)}`, words, { low: same, value: same, high: same });

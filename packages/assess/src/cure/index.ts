@@ -8,4 +8,4 @@ export type { HeatEnough, HeatRow } from "./heat.ts";
 export type { LogReading } from "./readings.ts";
 export type { StrengthDates } from "./strength-dates.ts";
 export { meanwhile } from "./wait.ts";
-export { type CureDate, dateWords } from "./words.ts";
+export { type CureDate, coversOffWords, dateWords } from "./words.ts";

@@ -1,4 +1,4 @@
-import { fromBase, type Unit } from "@floorworthy/engine/quantities";
+import { fromBase, toBase, type Unit } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { addDays } from "../facts/calendar.ts";
 
@@ -6,6 +6,10 @@ type Units = Job["units"];
 
 export const printTemperature = (celsius: number, units: Units): string =>
   units === "si" ? `${Math.round(celsius)} °C` : `${Math.round(fromBase(celsius, "°F"))} °F`;
+
+/** °C, in the round figures of the trade. */
+export const constantTemperatures = (units: Units): readonly number[] =>
+  units === "si" ? [5, 10, 15, 20] : [40, 50, 60, 73].map((f) => toBase(f, "°F"));
 
 export const temperatureUnit = (units: Units): Unit => (units === "si" ? "°C" : "°F");
 
@@ -28,3 +32,7 @@ export const cureDate = (day: number, poured: string | undefined): CureDate => {
 /** "2026-03-09 (day 34)", "day 34", "never". */
 export const dateWords = ({ day, date }: CureDate): string =>
   !Number.isFinite(day) ? "never" : date ? `${date} (day ${day})` : `day ${day} after the pour`;
+
+/** When covers come off; where no day can be named they stay until the strength is shown. */
+export const coversOffWords = (off: CureDate): string =>
+  Number.isFinite(off.day) ? dateWords(off) : "when the strength is shown";

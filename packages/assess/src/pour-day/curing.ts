@@ -70,7 +70,7 @@ const coverDay = (
   if (done === wanted) return { day: done, why: `${wanted} days at ${keep} or more` };
   const clock = runClock(job, job.date ?? job.pour?.date ?? "2000-01-01", { log });
   const cautious = isUnable(clock) ? undefined : clock.strength.cautious?.day;
-  const strong = cautious !== undefined && Number.isFinite(cautious) ? cautious : LONGEST;
+  const strong = cautious ?? Number.POSITIVE_INFINITY;
   return done === undefined || strong < done
     ? { day: Math.max(wanted, strong), why: `colder than ${keep}: covers stay until the strength is there` }
     : { day: done, why: `days colder than ${keep} do not count` };

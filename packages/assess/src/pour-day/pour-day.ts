@@ -1,3 +1,4 @@
+import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { ClockOptions } from "../cure/clock.ts";
 import { whenFrost, whenRain } from "./advice.ts";
@@ -28,6 +29,12 @@ const thinnest = ({ floor }: Job): number => {
   return known.length > 0 ? Math.min(...known) : 100;
 };
 
+const brokenWords = ({ id, found, limit, next }: LimitAnswer): string => {
+  const print = (term: Term | undefined): string => (term ? `${Math.round(term.value)} ${term.unit}` : "");
+  const what = id === "cold-weather" ? "Air" : "Concrete";
+  return `${what} of ${print(found)} is ${id.startsWith("hot") ? "over" : "under"} ${print(limit)}. ${next}`;
+};
+
 /** Evaporation, limits of heat and cold, set and saw windows, curing, and what to do when the weather turns. */
 export const pourDay = (job: Job, given: Weather = {}, { log = [] }: ClockOptions = {}): PourDay => {
   const weather = weatherOf(job, given);
@@ -44,7 +51,9 @@ export const pourDay = (job: Job, given: Weather = {}, { log = [] }: ClockOption
     rain: whenRain,
     frost: whenFrost,
     warnings: [
-      ...broken.map(({ words, next }) => `Broken: ${words}. ${next}`),
+      ...broken
+        .filter(({ id }) => id !== "hot-care" || !broken.some((limit) => limit.id === "hottest"))
+        .map(brokenWords),
       ...(evaporation && evaporation.drying !== "slow" ? [evaporation.sentence] : []),
     ],
   };

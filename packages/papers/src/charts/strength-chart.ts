@@ -22,11 +22,9 @@ const pens = { cautious: "edge", usual: "planned", arrhenius: "centre-line" } as
   string,
   PenName
 >;
-const names = {
-  cautious: "Nurse-Saul, datum 0 °C",
-  usual: "Nurse-Saul, datum −10 °C",
-  arrhenius: "Arrhenius",
-} as const;
+/** Lines in their order: by count, or one temperature after another where none was told. */
+const penOf = ({ told }: CureClock, count: keyof typeof pens, place: number): PenName =>
+  told === "told" ? pens[count] : (["edge", "planned", "centre-line", "hidden"] as const)[place % 4]!;
 
 interface Scales {
   readonly time: Axis;
@@ -38,26 +36,26 @@ const unitOf = ({ units }: CureClock): "psi" | "MPa" => (units === "si" ? "MPa" 
 const mpa = (term: CureClock["ask"]): number | undefined =>
   term === undefined ? undefined : toBase(term.value, term.unit);
 
-/** Strength against days: the band of both datums, Arrhenius beside, the ask, the days that count, cylinders. None where no temperatures were told. */
+/** Strength against days: the band of both datums, Arrhenius beside, the ask, the days that count, cylinders. Where no temperatures were told, the cautious count at some that never change. */
 export const strengthChart = (clock: CureClock, box: Rect): readonly Item[] => {
   const [first] = clock.curve;
   if (!first) return [];
   const scales = scalesFor(clock, box);
   return [
-    ...bandOf(clock, scales),
+    ...(clock.told === "told" ? bandOf(clock, scales) : []),
     ...frameOf(clock, scales),
     ...clock.curve.map(
-      ({ count, points }): Item => ({
+      ({ count, points }, i): Item => ({
         kind: "polyline",
         tag: TAG,
         points: points.map(({ day, strength }) => at(scales, day, strength)),
-        pen: pens[count],
+        pen: penOf(clock, count, i),
       }),
     ),
     ...askLine(clock, scales),
     ...dayLines(clock, scales),
     ...cylinderMarks(clock, scales),
-    ...legendOf(box),
+    ...legendOf(clock, box),
   ];
 };
 
@@ -196,14 +194,17 @@ const cylinderMarks = (clock: CureClock, scales: Scales): readonly Item[] =>
       ];
     });
 
-const legendOf = (box: Rect): readonly Item[] => {
+const legendOf = (clock: CureClock, box: Rect): readonly Item[] => {
   const y = box.y1 - 2.2;
-  const each = (box.x1 - box.x0 - 15) / 4;
-  const entries = (["cautious", "usual", "arrhenius"] as const).flatMap((count, i) => {
+  const marks = clock.told === "told" ? clock.curve.length + 1 : clock.curve.length;
+  const each = (box.x1 - box.x0 - 15) / marks;
+  const entries = clock.curve.flatMap(({ count, words: what }, i) => {
     const x = box.x0 + 13 + i * each;
-    return [line(x, y - 0.6, x + 9, y - 0.6, pens[count]), words("note-chart", x + 10.2, y, names[count], SMALL)];
+    const short = what.replace(/ \(.*$|, Q.*$/, "");
+    return [line(x, y - 0.6, x + 9, y - 0.6, penOf(clock, count, i)), words("note-chart", x + 10.2, y, short, SMALL)];
   });
-  const x = box.x0 + 13 + 3 * each;
+  if (clock.told !== "told") return entries;
+  const x = box.x0 + 13 + clock.curve.length * each;
   return [
     ...entries,
     { kind: "circle", tag: TAG, centre: { x: x + 1, y: y - 0.6 }, radius: 0.9, pen: "anchor", hatch: "ink" },

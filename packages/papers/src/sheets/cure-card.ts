@@ -109,7 +109,9 @@ const heights = [
 ] as const;
 
 const chartTitle = (clock: CureClock): string =>
-  `Strength expected at the temperatures told: ${clock.gain.words}. Hatched: what both datum temperatures and the range of the temperatures leave open.`;
+  clock.told === "not-told"
+    ? `No temperatures told. Strength by the cautious count, were it always as warm as this: ${clock.gain.words}.`
+    : `Strength expected at the temperatures told: ${clock.gain.words}. Hatched: what both datum temperatures and the range of the temperatures leave open.`;
 
 const body = (job: Job, clock: CureClock, pour: PourDay, box: Rect): readonly Item[] | undefined => {
   const below = tables(job, clock, box);

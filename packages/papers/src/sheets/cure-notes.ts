@@ -1,4 +1,4 @@
-import { type CureClock, dateWords, meanwhile } from "@floorworthy/assess/cure";
+import { type CureClock, coversOffWords, meanwhile } from "@floorworthy/assess/cure";
 import type { PourDay } from "@floorworthy/assess/pour-day";
 import type { Job } from "@floorworthy/job";
 import { dayAfter } from "../print/calendar-day.ts";
@@ -17,7 +17,7 @@ const sawNote = ({ windows }: PourDay): Note =>
 const coverNote = ({ curing }: PourDay): Note =>
   note("Keep wet and covered", [
     curing.sentence,
-    `Covers off: ${dateWords(curing.coversOff)} (${curing.why}).`,
+    `Covers off: ${coversOffWords(curing.coversOff)} (${curing.why}).`,
     `Let it cool slowly: ${curing.cooling}.`,
   ]);
 
@@ -44,7 +44,7 @@ const heatNote = ({ heat, heatEnough, told }: CureClock): Note => {
     warmer.findLast(({ id }) => id.startsWith("blanket")),
     warmer.findLast(({ id }) => id.startsWith("heater")),
   ];
-  return note(told === "told" ? "What warmth buys" : "Days at one temperature", [
+  return note(told === "told" ? "What warmth buys" : "Were it always as warm as this", [
     ...(told === "told" && asItIs
       ? [asItIs, ...best]
           .filter((row) => row !== undefined)
