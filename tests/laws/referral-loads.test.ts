@@ -74,7 +74,7 @@ test("under a stop the loads are demand only: nothing in the pack says what the 
 test("without a stop the pack holds what is not met or not shown, and no word of the margin", () => {
   const margin = { ...assessmentOf(free).margin, verdict: "ample", sentence: "The margin is ample." } as const;
   const pack = referral(free, assessmentOf(free, { margin, reasons: ["The margin is ample."] }));
-  expect(pack.reasons).toEqual(["Strength: the maker asks at least 3,000 psi; there is no record (not shown)."]);
+  expect(pack.reasons).toEqual(["Strength: the maker asks at least 3,000 psi, and it is not shown (no record)."]);
   expect(JSON.stringify(pack)).not.toContain("ample");
 });
 

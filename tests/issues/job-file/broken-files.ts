@@ -650,4 +650,11 @@ export const brokenFiles: readonly BrokenFile[] = [
       'unusual-share 8:24 pour.weather.humidity: "60" is more than all the air can hold. Write the relative humidity as a share, such as 45 %.',
     ],
   },
+  {
+    title: "one hole written twice",
+    text: `${SHORT}installation: { holes: [{ anchor: L1 }, { anchor: L1 }] }\n`,
+    issues: [
+      "recorded-twice 4:51 installation.holes[1].anchor: installation.holes records L1 twice. Keep the one that holds.",
+    ],
+  },
 ];

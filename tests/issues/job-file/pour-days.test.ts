@@ -51,10 +51,11 @@ test("days before the pour, twice, without a day; ends swapped; months twice; co
   `));
 
 test("a story without a day is refused where it is read", () =>
-  expect(said("pour:\n  temperatures: []\n  days: []\n  months: []\n").map((line) => line.replace(/^job:\S+ +/, ""))).toEqual(
+  expect(
+    said("pour:\n  temperatures: []\n  days: []\n  months: []\n").map((line) => line.replace(/^job:\S+ +/, "")),
+  ).toEqual(
     ["temperatures", "days", "months"].map(
-      (key) =>
-        `pour.${key}: The list of temperatures is empty. Write what was measured, or leave the key out.`,
+      (key) => `pour.${key}: The list of temperatures is empty. Write what was measured, or leave the key out.`,
     ),
   ));
 
