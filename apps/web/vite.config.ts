@@ -1,8 +1,9 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+import { carriedFiles } from "./carried-files.ts";
 
 export default defineConfig({
-  plugins: [react()],
+  plugins: [react(), carriedFiles()],
   build: {
     outDir: "../../dist/web",
     emptyOutDir: true,

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useCallback, useEffect, useState } from "react";
 import { Unreached } from "./api/ask.ts";
 import { readSession, type Session, signOut } from "./api/session.ts";
+import { WaitingLine } from "./field/waiting-line.tsx";
 import { JobsPage } from "./jobs/jobs-page.tsx";
 import { SignIn } from "./people/sign-in.tsx";
 import { UnitsSwitch } from "./quantities/units-switch.tsx";
@@ -10,6 +11,7 @@ import type { Units } from "./work/messages.ts";
 const JobPage = lazy(() => import("./job/job-page.tsx").then(({ JobPage }) => ({ default: JobPage })));
 const LiftsPage = lazy(() => import("./lifts/lifts-page.tsx").then(({ LiftsPage }) => ({ default: LiftsPage })));
 const LiftPage = lazy(() => import("./lifts/lift-page.tsx").then(({ LiftPage }) => ({ default: LiftPage })));
+const CardPage = lazy(() => import("./field/card-page.tsx").then(({ CardPage }) => ({ default: CardPage })));
 const PeoplePage = lazy(() => import("./people/people-page.tsx").then(({ PeoplePage }) => ({ default: PeoplePage })));
 
 /** Without a connection one goes on with what this device keeps. */
@@ -30,8 +32,8 @@ export const App = () => {
   const here = (page: string) => (route.page === page || `${route.page}s` === page ? "page" : undefined);
   if (!session) return <p role="status">One moment …</p>;
   return (
-    <div className="sheet">
-      <header className="title">
+    <div className="sheet" data-page={route.page}>
+      <header className="title" hidden={route.page === "card" && session.person !== undefined}>
         <h1>
           <a href="#/">Floorworthy</a> <span>will this floor carry the lift?</span>
         </h1>
@@ -53,8 +55,9 @@ export const App = () => {
             </button>
           )}
         </nav>
-        {(route.page === "job" || route.page === "card") && <UnitsSwitch units={units ?? shown} onChoose={setUnits} />}
+        {route.page === "job" && <UnitsSwitch units={units ?? shown} onChoose={setUnits} />}
       </header>
+      {route.page !== "card" && <WaitingLine show="when-something-waits" />}
       {!session.person ? (
         <SignIn onSession={setSession} />
       ) : (
@@ -72,6 +75,9 @@ export const App = () => {
               units={units}
               onUnits={setShown}
             />
+          )}
+          {route.page === "card" && (
+            <CardPage key={route.id} id={route.id} card={route.card} step={route.step} session={session} />
           )}
         </Suspense>
       )}

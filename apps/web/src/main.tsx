@@ -1,6 +1,8 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
+import { carryAlong } from "./field/carry-along.ts";
+import { keepSending } from "./field/outbox.ts";
 import "./look/sizes.css";
 import "./look/paper.css";
 import "./look/arrangement.css";
@@ -10,6 +12,10 @@ import "./look/form.css";
 import "./look/job.css";
 import "./look/papers.css";
 import "./look/pictures.css";
+import "./look/field.css";
+
+keepSending();
+carryAlong();
 
 createRoot(document.getElementById("root")!).render(
   <StrictMode>

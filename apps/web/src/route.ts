@@ -4,14 +4,15 @@ import { useSyncExternalStore } from "react";
 export type Route =
   | { readonly page: "jobs" }
   | { readonly page: "job"; readonly id: string; readonly part: string | undefined }
-  | { readonly page: "card"; readonly id: string; readonly card: string }
+  | { readonly page: "card"; readonly id: string; readonly card: string; readonly step: string | undefined }
   | { readonly page: "lifts" }
   | { readonly page: "lift"; readonly id: string }
   | { readonly page: "people" };
 
 export const routeOf = (hash: string): Route => {
-  const [first, id, third, fourth] = hash.replace(/^#\/?/, "").split("/").map(decodeURIComponent);
-  if (first === "jobs" && id && third === "cards" && fourth) return { page: "card", id, card: fourth };
+  const [first, id, third, fourth, fifth] = hash.replace(/^#\/?/, "").split("/").map(decodeURIComponent);
+  if (first === "jobs" && id && third === "cards" && fourth)
+    return { page: "card", id, card: fourth, step: fifth || undefined };
   if (first === "jobs" && id) return { page: "job", id, part: third || undefined };
   if (first === "lifts") return id ? { page: "lift", id } : { page: "lifts" };
   return first === "people" ? { page: "people" } : { page: "jobs" };

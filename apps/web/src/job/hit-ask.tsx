@@ -3,6 +3,7 @@ import type { Units } from "../work/messages.ts";
 import type { TypedHit } from "../work/part-calls.ts";
 import { useWork } from "../work/use-work.ts";
 import { WorkState } from "../work/work-state.tsx";
+import { HitAdvice } from "./hit-advice.tsx";
 
 const met = {
   bar: "a bar",
@@ -80,35 +81,7 @@ export const HitAsk = ({ text, units, holes }: { text: string; units: Units; hol
         </p>
       </form>
       {typed && <WorkState work={work} what="Looking for a way on" />}
-      {advice && (
-        <section className="finding" aria-label="What to do">
-          <p className="finding-said">{advice.sentence}</p>
-          <ul>
-            {advice.reasons.map((reason) => (
-              <li key={reason}>{reason}</li>
-            ))}
-          </ul>
-          {advice.ways
-            .filter(({ state }) => state !== "closed")
-            .map(({ id, title, steps, checkWords }) => (
-              <div key={id}>
-                <h4>{title}</h4>
-                <ol className="ticks-list">
-                  {steps.map((step) => (
-                    <li key={step}>{step}</li>
-                  ))}
-                </ol>
-                <p className="quiet">{checkWords}</p>
-              </div>
-            ))}
-          <h4>Never</h4>
-          <ul>
-            {advice.never.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {advice && <HitAdvice advice={advice} />}
     </details>
   );
 };

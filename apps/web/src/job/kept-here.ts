@@ -1,5 +1,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Revision } from "../api/documents.ts";
+import type { CardDraft } from "../field/draft.ts";
+import type { WaitingEntry, WaitingPhotograph } from "../field/waiting.ts";
 
 /** What this device keeps, so that work goes on without a signal and nothing typed is lost. */
 interface Kept extends DBSchema {
@@ -7,32 +9,27 @@ interface Kept extends DBSchema {
   seen: { key: string; value: Revision };
   /** typed but not yet taken by the server */
   drafts: { key: string; value: { readonly id: string; readonly base: Revision; readonly text: string } };
-  /** field entries waiting to be sent */
-  outbox: {
-    key: string;
-    value: { readonly id: string; readonly jobId: string; readonly body: unknown; readonly made: string };
-  };
-  /** photographs waiting to be sent */
-  photographs: {
-    key: string;
-    value: {
-      readonly id: string;
-      readonly jobId: string;
-      readonly file: Blob;
-      readonly name: string;
-      readonly note: string;
-    };
-  };
+  /** field entries to be sent */
+  outbox: { key: string; value: WaitingEntry };
+  /** photographs to be sent */
+  photographs: { key: string; value: WaitingPhotograph };
+  /** field cards in hand */
+  cards: { key: string; value: CardDraft };
 }
 
 let opened: Promise<IDBPDatabase<Kept>> | undefined;
 
 /** The device's own store; it may be forbidden (a private window), then nothing is kept and nothing breaks. */
 export const keptHere = (): Promise<IDBPDatabase<Kept>> => {
-  opened ??= openDB<Kept>("floorworthy", 1, {
+  opened ??= openDB<Kept>("floorworthy", 2, {
     upgrade: (db) => {
-      for (const name of ["seen", "drafts", "outbox", "photographs"] as const)
-        db.createObjectStore(name, { keyPath: "id" });
+      for (const name of ["seen", "drafts", "outbox", "photographs", "cards"] as const)
+        if (!db.objectStoreNames.contains(name)) db.createObjectStore(name, { keyPath: "id" });
+    },
+    // a newer page in another window must not wait for this one
+    blocking: (_old, _new, { target }) => {
+      (target as IDBDatabase).close();
+      opened = undefined;
     },
   });
   return opened;

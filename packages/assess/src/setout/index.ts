@@ -1,3 +1,4 @@
+export { crossPattern } from "./cross-pattern.ts";
 export type { Drilling } from "./ground.ts";
 export type { HoleCheck } from "./hole-check.ts";
 export type { HoleDetail } from "./hole-detail.ts";
