@@ -12,6 +12,7 @@ const JobPage = lazy(() => import("./job/job-page.tsx").then(({ JobPage }) => ({
 const LiftsPage = lazy(() => import("./lifts/lifts-page.tsx").then(({ LiftsPage }) => ({ default: LiftsPage })));
 const LiftPage = lazy(() => import("./lifts/lift-page.tsx").then(({ LiftPage }) => ({ default: LiftPage })));
 const CardPage = lazy(() => import("./field/card-page.tsx").then(({ CardPage }) => ({ default: CardPage })));
+const ManualPage = lazy(() => import("./manuals/manual-page.tsx").then(({ ManualPage }) => ({ default: ManualPage })));
 const PeoplePage = lazy(() => import("./people/people-page.tsx").then(({ PeoplePage }) => ({ default: PeoplePage })));
 
 /** Without a connection one goes on with what this device keeps. */
@@ -29,7 +30,10 @@ export const App = () => {
       .catch((error) => setSession(error instanceof Unreached ? offline : { accounts: "accounts" }));
   }, []);
   useEffect(look, [look]);
-  const here = (page: string) => (route.page === page || `${route.page}s` === page ? "page" : undefined);
+  const here = (page: string) =>
+    route.page === page || `${route.page}s` === page || (route.page === "manual" && page === "lifts")
+      ? "page"
+      : undefined;
   if (!session) return <p role="status">One moment …</p>;
   return (
     <div className="sheet" data-page={route.page}>
@@ -65,6 +69,7 @@ export const App = () => {
           {route.page === "jobs" && <JobsPage session={session} />}
           {route.page === "lifts" && <LiftsPage session={session} />}
           {route.page === "lift" && <LiftPage key={route.id} id={route.id} session={session} />}
+          {route.page === "manual" && <ManualPage key={route.hash} id={route.id} hash={route.hash} session={session} />}
           {route.page === "people" && <PeoplePage session={session} onSession={look} />}
           {route.page === "job" && (
             <JobPage

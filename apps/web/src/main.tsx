@@ -13,6 +13,7 @@ import "./look/job.css";
 import "./look/papers.css";
 import "./look/pictures.css";
 import "./look/field.css";
+import "./look/manual.css";
 
 keepSending();
 carryAlong();

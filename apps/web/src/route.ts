@@ -7,6 +7,7 @@ export type Route =
   | { readonly page: "card"; readonly id: string; readonly card: string; readonly step: string | undefined }
   | { readonly page: "lifts" }
   | { readonly page: "lift"; readonly id: string }
+  | { readonly page: "manual"; readonly id: string; readonly hash: string }
   | { readonly page: "people" };
 
 export const routeOf = (hash: string): Route => {
@@ -14,6 +15,7 @@ export const routeOf = (hash: string): Route => {
   if (first === "jobs" && id && third === "cards" && fourth)
     return { page: "card", id, card: fourth, step: fifth || undefined };
   if (first === "jobs" && id) return { page: "job", id, part: third || undefined };
+  if (first === "lifts" && id && third === "manual" && fourth) return { page: "manual", id, hash: fourth };
   if (first === "lifts") return id ? { page: "lift", id } : { page: "lifts" };
   return first === "people" ? { page: "people" } : { page: "jobs" };
 };

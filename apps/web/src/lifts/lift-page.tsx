@@ -8,6 +8,7 @@ import { FormField } from "../form/form-field.tsx";
 import { ClashNotice, KeepingLine } from "../job/keeping-line.tsx";
 import { type OpenDocument, useDocument } from "../job/use-document.ts";
 import { mistakesOf } from "../work/mistakes-of.ts";
+import { BringManual } from "./bring-manual.tsx";
 
 /** One lift of the catalogue, typed from its maker's floor page. */
 export const LiftPage = ({ id, session }: { id: string; session: Session }) => {
@@ -42,6 +43,7 @@ const Opened = ({ open, session }: { open: OpenDocument; session: Session }) => 
             {mistakes.length} to mend: {mistakes.map(({ path }) => path).join(", ")}
           </p>
         )}
+        {hand === "writes" && <BringManual lift={open.id} />}
         <FormField path="lift" name="lift" field={liftSheetFields.lift} depth={0} />
       </main>
     </FormProvider>
