@@ -18,6 +18,16 @@ describe("two people on one job", () => {
       ok: false,
       paths: ["floor.thickness"],
     }));
+  test.each([
+    ["mine", "title: B # kept\nfloor:\n  thickness: 5 in\n"],
+    ["theirs", "title: B # kept\nfloor:\n  thickness: 6 in\n"],
+  ] as const)("%s goes on where they clash, and all else that either wrote stays", (which, begin) => {
+    const mine = change("4 in", "5 in").replace("title: A", "title: B");
+    const theirs = change("4 in", "6 in").replace("visits: []", "visits: [{ date: 2026-02-02 }]");
+    const merged = mergeTexts(base, mine, theirs, which);
+    expect(merged.ok && merged.text.startsWith(begin)).toBe(true);
+    expect(merged.ok && merged.text).toContain("2026-02-02");
+  });
   test("the same place written alike is none", () =>
     expect(mergeTexts(base, change("4 in", "5 in"), change("4 in", "5 in")).ok).toBe(true));
   test("entries added by both all stay", () => {

@@ -50,10 +50,10 @@ export const ClashNotice = ({ open }: { open: OpenDocument }) => {
         {paths.filter(Boolean).join(", ") || "the same place"}.
       </p>
       <button type="button" onClick={() => open.settle("mine")}>
-        Mine goes on; theirs stays in the history
+        Mine goes on there; theirs stays in the history
       </button>
       <button type="button" onClick={() => open.settle("theirs")}>
-        Theirs goes on; mine is given up
+        Theirs goes on there; mine is given up
       </button>
     </section>
   );

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { Refused, Unreached } from "../api/ask.ts";
 import { type Kind, type Revision, readDocument, saveDocument } from "../api/documents.ts";
 import { ifAllowed } from "./kept-here.ts";
+import { firstStep, type Steps, stepOn, withTheirs } from "./steps.ts";
 
 /** How what is typed stands to what the server keeps. */
 export type Keeping =
@@ -21,19 +22,12 @@ export interface OpenDocument {
   readonly change: (words: string, make: (text: string) => string) => void;
   readonly undo: (() => void) | undefined;
   readonly redo: (() => void) | undefined;
-  /** of two versions that clash, one goes on; the other stays in the history or is given up */
+  /** where two versions clash, one goes on; all else that either wrote stays */
   readonly settle: (which: "mine" | "theirs") => void;
-}
-
-interface Steps {
-  readonly texts: readonly string[];
-  readonly words: readonly string[];
-  readonly at: number;
 }
 
 const PAUSE = 700;
 const AGAIN = 4000;
-const MOST_STEPS = 200;
 
 type Opening = OpenDocument | { readonly fault: string } | undefined;
 
@@ -61,7 +55,7 @@ export const useDocument = (kind: Kind, id: string): Opening => {
       if (!current) return;
       const typed = draft && draft.text !== head.text ? draft : undefined;
       setBase(typed?.base ?? head);
-      setSteps({ texts: [typed?.text ?? head.text], words: [""], at: 0 });
+      setSteps(firstStep(typed?.text ?? head.text));
       setKeeping({ state: typed ? "changed" : "kept" });
     };
     begin().catch((error) => current && setFault(error instanceof Error ? error.message : String(error)));
@@ -70,25 +64,15 @@ export const useDocument = (kind: Kind, id: string): Opening => {
     };
   }, [kind, id]);
 
-  const change = useCallback((words: string, make: (text: string) => string) => {
-    setSteps(({ texts, words: said, at }) => {
-      const before = texts[at];
-      if (before === undefined) return { texts, words: said, at };
-      const after = make(before);
-      if (after === before) return { texts, words: said, at };
-      // typing in one field is one step
-      const from = said[at] === words && words !== "" ? at : at + 1;
-      const first = Math.max(0, from - MOST_STEPS);
-      return {
-        texts: [...texts.slice(first, from), after],
-        words: [...said.slice(first, from), words],
-        at: from - first,
-      };
-    });
-  }, []);
+  const change = useCallback(
+    (words: string, make: (text: string) => string) => setSteps((before) => stepOn(before, words, make)),
+    [],
+  );
 
-  const put = useCallback((next: string) => {
-    setSteps(({ texts, words, at }) => ({ texts: [...texts.slice(0, at), next], words: words.slice(0, at + 1), at }));
+  const join = useCallback((on: Revision, head: Revision, now: string) => {
+    setBase(head);
+    setSteps((before) => withTheirs(before, on.text, head.text, now));
+    setKeeping({ state: now === head.text ? "kept" : "changed" });
   }, []);
 
   const keep = useCallback(async () => {
@@ -110,18 +94,17 @@ export const useDocument = (kind: Kind, id: string): Opening => {
         const merged = mergeTexts(on.text, latest.current.text ?? mine, head.text);
         if (!merged.ok) setKeeping({ state: "clash", head, paths: merged.paths });
         else {
-          setBase(head);
-          put(merged.text);
+          join(on, head, merged.text);
           setJoined(head.by);
-          setKeeping({ state: merged.text === head.text ? "kept" : "changed" });
         }
       } else setKeeping({ state: "refused", words: error instanceof Error ? error.message : String(error) });
     }
-  }, [kind, id, put]);
+  }, [kind, id, join]);
 
   useEffect(() => {
     if (!base || text === undefined) return;
     if (text === base.text) {
+      ifAllowed((db) => db.delete("drafts", id)); // a change taken back is no draft
       setKeeping((before) => (before.state === "keeping" ? before : { state: "kept" }));
       return;
     }
@@ -151,10 +134,9 @@ export const useDocument = (kind: Kind, id: string): Opening => {
     redo: steps.at < steps.texts.length - 1 ? move(1) : undefined,
     settle: (which) => {
       if (keeping.state !== "clash") return;
-      setBase(keeping.head);
-      if (which === "theirs") put(keeping.head.text);
-      setKeeping({ state: which === "theirs" ? "kept" : "changed" });
-      if (which === "theirs") ifAllowed((db) => db.delete("drafts", id));
+      const merged = mergeTexts(base.text, text, keeping.head.text, which);
+      join(base, keeping.head, merged.ok ? merged.text : text);
+      setJoined(keeping.head.by);
     },
   };
 };
