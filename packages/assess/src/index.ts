@@ -1,2 +1,2 @@
-export { assess } from "./assess.ts";
+export { assess, type FirstLook, firstLook } from "./assess.ts";
 export * from "./assessment.ts";

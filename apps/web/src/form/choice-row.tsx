@@ -1,5 +1,5 @@
 import { setFact, setPlain } from "@floorworthy/job/editing";
-import { mistakesAt, useForm } from "./form-context.ts";
+import { fieldId, mistakesAt, useForm } from "./form-context.ts";
 import { factText, reach } from "./reach.ts";
 import { Row } from "./row.tsx";
 
@@ -11,18 +11,20 @@ export const ChoiceRow = (props: {
   readonly words: Readonly<Record<string, string>>;
 }) => {
   const { path, label, doc, words } = props;
-  const { tree, change, mistakes, hand } = useForm();
+  const form = useForm();
+  const { tree, change, mistakes, hand } = form;
+  const id = fieldId(form, path);
   const text = factText(reach(tree, path));
   const said = mistakesAt(mistakes, path);
   const chosen = text in words ? text : "";
   return (
-    <Row id={path} label={label} doc={doc} wrong={said !== ""} said={said}>
+    <Row id={id} label={label} doc={doc} wrong={said !== ""} said={said}>
       <select
-        id={path}
+        id={id}
         value={chosen}
         disabled={hand === "only-looks"}
         aria-invalid={said !== ""}
-        aria-describedby={`${path}-said`}
+        aria-describedby={`${id}-said`}
         onChange={({ target }) =>
           change("", (file) =>
             target.value === "" ? setPlain(file, path, undefined) : setFact(file, path, target.value),

@@ -10,6 +10,8 @@ export interface FormContext {
   readonly units: Units;
   /** may it be written into */
   readonly hand: "writes" | "only-looks";
+  /** put before the path of a fact to name its field, where one fact has fields in two places of the page */
+  readonly prefix?: string;
 }
 
 const Context = createContext<FormContext | undefined>(undefined);
@@ -20,6 +22,9 @@ export const useForm = (): FormContext => {
   if (!form) throw new Error("A field stands outside a form.");
   return form;
 };
+
+/** The name of the field for a path, unique on the page. */
+export const fieldId = ({ prefix = "" }: FormContext, path: string): string => `${prefix}${path}`;
 
 /** What is wrong at a place, all of it, in words. */
 export const mistakesAt = (mistakes: readonly Mistake[], path: string): string =>

@@ -2,7 +2,7 @@ import { addToList, setPlain } from "@floorworthy/job/editing";
 import type { AnyField } from "@floorworthy/job/fields";
 import { ChoiceRow } from "./choice-row.tsx";
 import { firstEntry } from "./first-entry.ts";
-import { useForm } from "./form-context.ts";
+import { fieldId, useForm } from "./form-context.ts";
 import { labelOf } from "./label-of.ts";
 import { OutlineRow } from "./outline-row.tsx";
 import { PointRow } from "./point-row.tsx";
@@ -95,11 +95,12 @@ const ListPart = (props: {
   readonly depth: number;
 }) => {
   const { path, label, doc, item, depth } = props;
-  const { tree, change, hand } = useForm();
+  const form = useForm();
+  const { tree, change, hand } = form;
   const there = reach(tree, path);
   const entries = isList(there) ? there : [];
   return (
-    <div className="list" id={`${path}-list`}>
+    <div className="list" id={`${fieldId(form, path)}-list`}>
       <p className="list-head">
         <b>{label}</b> <span className="row-doc">{doc}</span>
       </p>

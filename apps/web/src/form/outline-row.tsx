@@ -1,6 +1,6 @@
 import { setFact, setPlain } from "@floorworthy/job/editing";
 import { understoodAs } from "../quantities/understood.ts";
-import { mistakesAt, useForm } from "./form-context.ts";
+import { fieldId, mistakesAt, useForm } from "./form-context.ts";
 import { PointRow } from "./point-row.tsx";
 import { factText, isGroup, isList, reach } from "./reach.ts";
 
@@ -8,7 +8,8 @@ const keys = ["width", "depth"] as const;
 
 /** An outline: a rectangle by its width and depth, or corners. */
 export const OutlineRow = ({ path, label, doc }: { path: string; label: string; doc: string }) => {
-  const { tree, change, mistakes, hand } = useForm();
+  const form = useForm();
+  const { tree, change, mistakes, hand } = form;
   const there = reach(tree, path);
   const whole = mistakesAt(mistakes, path);
   if (isList(there))
@@ -32,10 +33,11 @@ export const OutlineRow = ({ path, label, doc }: { path: string; label: string; 
           <span className="row-doc">{doc}</span>
         </legend>
         {keys.map((key) => {
-          const id = `${path}.${key}`;
+          const own = `${path}.${key}`;
+          const id = fieldId(form, own);
           const text = isGroup(there) ? factText(there[key]) : "";
           const sense = understoodAs(text, "length");
-          const said = mistakesAt(mistakes, id) || ("mistake" in sense ? sense.mistake : "");
+          const said = mistakesAt(mistakes, own) || ("mistake" in sense ? sense.mistake : "");
           return (
             <div key={key} className="point-axis" data-wrong={said !== "" || undefined}>
               <label htmlFor={id}>{key}</label>
@@ -48,9 +50,9 @@ export const OutlineRow = ({ path, label, doc }: { path: string; label: string; 
                 aria-invalid={said !== ""}
                 aria-describedby={`${id}-said`}
                 onChange={({ target }) =>
-                  change(`type ${id}`, (file) =>
+                  change(`type ${own}`, (file) =>
                     isGroup(there)
-                      ? setFact(file, id, target.value)
+                      ? setFact(file, own, target.value)
                       : setPlain(file, path, { width: "20 ft", depth: "20 ft", [key]: target.value }),
                   )
                 }

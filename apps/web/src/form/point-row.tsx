@@ -1,6 +1,6 @@
 import { setFact, setPlain } from "@floorworthy/job/editing";
 import { understoodAs } from "../quantities/understood.ts";
-import { mistakesAt, useForm } from "./form-context.ts";
+import { fieldId, mistakesAt, useForm } from "./form-context.ts";
 import { factText, isGroup, isList, reach } from "./reach.ts";
 
 const from: Readonly<Record<string, string>> = {
@@ -18,7 +18,8 @@ export const PointRow = (props: {
   readonly axes: readonly [string, string];
 }) => {
   const { path, label, axes } = props;
-  const { tree, change, mistakes, hand } = useForm();
+  const form = useForm();
+  const { tree, change, mistakes, hand } = form;
   const there = reach(tree, path);
   const keyed = isGroup(there);
   const pathOf = (i: number) => (keyed ? `${path}.${axes[i]}` : `${path}[${i}]`);
@@ -37,7 +38,7 @@ export const PointRow = (props: {
         <span className="row-doc">{props.doc}</span>
       </legend>
       {axes.map((axis, i) => {
-        const id = `${path}-${axis}`;
+        const id = fieldId(form, `${path}-${axis}`);
         const text = textOf(i);
         const sense = understoodAs(text, "length");
         const said = mistakesAt(mistakes, pathOf(i)) || ("mistake" in sense ? sense.mistake : "");

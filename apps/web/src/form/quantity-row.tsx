@@ -2,7 +2,7 @@ import type { Dimension } from "@floorworthy/engine/quantities";
 import { setFact, setPlain } from "@floorworthy/job/editing";
 import { understoodAs } from "../quantities/understood.ts";
 import { BasisPicker } from "./basis-picker.tsx";
-import { mistakesAt, useForm } from "./form-context.ts";
+import { fieldId, mistakesAt, useForm } from "./form-context.ts";
 import { factText, reach } from "./reach.ts";
 import { Row } from "./row.tsx";
 
@@ -15,7 +15,9 @@ export const QuantityRow = (props: {
   readonly basis: "shown" | "hidden";
 }) => {
   const { path, label, doc, dimension } = props;
-  const { tree, change, mistakes, hand } = useForm();
+  const form = useForm();
+  const { tree, change, mistakes, hand } = form;
+  const id = fieldId(form, path);
   const there = reach(tree, path);
   const text = factText(there);
   const sense = understoodAs(text, dimension);
@@ -28,22 +30,16 @@ export const QuantityRow = (props: {
         : setFact(file, path, written),
     );
   return (
-    <Row
-      id={path}
-      label={label}
-      doc={doc}
-      wrong={wrong}
-      said={said || ("mistake" in sense ? sense.mistake : sense.read)}
-    >
+    <Row id={id} label={label} doc={doc} wrong={wrong} said={said || ("mistake" in sense ? sense.mistake : sense.read)}>
       <input
-        id={path}
+        id={id}
         value={text === "unknown" ? "" : text}
         placeholder="not known"
         autoComplete="off"
         spellCheck={false}
         readOnly={hand === "only-looks"}
         aria-invalid={wrong}
-        aria-describedby={`${path}-said`}
+        aria-describedby={`${id}-said`}
         onChange={({ target }) => write(target.value)}
       />
       {props.basis === "shown" && text !== "" && text !== "unknown" && <BasisPicker path={path} label={label} />}

@@ -1,5 +1,5 @@
 import { setFact, setPlain } from "@floorworthy/job/editing";
-import { mistakesAt, useForm } from "./form-context.ts";
+import { fieldId, mistakesAt, useForm } from "./form-context.ts";
 import { factText, reach } from "./reach.ts";
 import { Row } from "./row.tsx";
 
@@ -11,19 +11,21 @@ export const TextRow = (props: {
   readonly type: "text" | "date";
 }) => {
   const { path, label, doc, type } = props;
-  const { tree, change, mistakes, hand } = useForm();
+  const form = useForm();
+  const { tree, change, mistakes, hand } = form;
+  const id = fieldId(form, path);
   const text = factText(reach(tree, path));
   const said = mistakesAt(mistakes, path);
   return (
-    <Row id={path} label={label} doc={doc} wrong={said !== ""} said={said}>
+    <Row id={id} label={label} doc={doc} wrong={said !== ""} said={said}>
       <input
-        id={path}
+        id={id}
         type={type}
         value={text === "unknown" ? "" : text}
         autoComplete="off"
         readOnly={hand === "only-looks"}
         aria-invalid={said !== ""}
-        aria-describedby={`${path}-said`}
+        aria-describedby={`${id}-said`}
         onChange={({ target }) =>
           change(`type ${path}`, (file) =>
             target.value === "" ? setPlain(file, path, undefined) : setFact(file, path, target.value),

@@ -1,14 +1,20 @@
 import { writtenTree } from "@floorworthy/job/listing";
 import { useEffect, useMemo, useState } from "react";
 import type { Session } from "../api/session.ts";
+import { CardLinks } from "../field/card-links.tsx";
 import { FormProvider } from "../form/form-context.ts";
 import { OutcomeStrip } from "../outcome/outcome-strip.tsx";
 import { PlanPart } from "../plan/plan-part.tsx";
+import { desks } from "../work/desk.ts";
 import type { Units } from "../work/messages.ts";
 import { useAnswer } from "../work/use-answer.ts";
+import { FirstSteps } from "./first-steps/first-steps.tsx";
 import { JobParts } from "./job-parts.tsx";
 import { ClashNotice, KeepingLine } from "./keeping-line.tsx";
 import { type OpenDocument, useDocument } from "./use-document.ts";
+
+// the worker is read while the job is fetched
+desks.answer.open();
 
 /** One job: the outcome on top, the plan beside, its parts in the order of the work. */
 export const JobPage = (props: {
@@ -33,9 +39,10 @@ const Opened = ({
 }: Parameters<typeof JobPage>[0] & { readonly open: OpenDocument }) => {
   const answers = useAnswer(open.text, units);
   const { good, last, state, fault } = answers;
+  const job = good?.job ?? last?.found?.job;
   const tree = useMemo(() => writtenTree(open.text), [open.text]);
   const hand = session.person?.role === "reader" ? ("only-looks" as const) : ("writes" as const);
-  const shown = units ?? good?.job.units ?? "inch-pound";
+  const shown = units ?? job?.units ?? "inch-pound";
   const [announced, setAnnounced] = useState(shown);
   useEffect(() => {
     if (announced === shown) return;
@@ -50,12 +57,15 @@ const Opened = ({
   return (
     <FormProvider value={form}>
       <main className="job" data-state={state}>
-        <h2 className="job-name">{good?.job.title ?? "Job"}</h2>
-        <KeepingLine open={open} hand={hand} />
+        <div className="job-head">
+          <h2 className="job-name">{job?.title ?? "Job"}</h2>
+          <KeepingLine open={open} hand={hand} />
+          {hand === "writes" && <CardLinks jobId={open.id} />}
+        </div>
         <ClashNotice open={open} />
-        {good && <OutcomeStrip assessment={good.assessment} state={state} />}
-        {!good && state === "working" && <p role="status">Working it out …</p>}
+        <OutcomeStrip answers={answers} />
         {fault && <p role="alert">{fault}</p>}
+        <FirstSteps open={open} units={shown} />
         <div className="job-table">
           <PlanPart open={open} answers={answers} units={shown} />
           <JobParts open={open} answers={answers} units={shown} part={part} />
@@ -72,12 +82,15 @@ const Opened = ({
   );
 };
 
+/** Where the browser undoes typing itself. */
+const typed = "textarea, input:not([type=checkbox], [type=radio], [type=file], [type=range]), [contenteditable]";
+
 /** Ctrl+Z and Ctrl+Y (or Ctrl+Shift+Z) outside of text fields, which have their own. */
 const useUndoKeys = ({ undo, redo }: OpenDocument) => {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      if (event.target instanceof HTMLElement && event.target.matches("input, textarea, select")) return;
+      if (event.target instanceof HTMLElement && event.target.matches(typed)) return;
       const key = event.key.toLowerCase();
       const step =
         key === "z" && !event.shiftKey ? undo : key === "y" || (key === "z" && event.shiftKey) ? redo : undefined;

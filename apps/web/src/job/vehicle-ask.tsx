@@ -1,7 +1,8 @@
 import { useState } from "react";
-import { CheckLine } from "../margin/check-line.tsx";
+import { CheckList } from "../margin/check-list.tsx";
+import { TermLine } from "../margin/term-line.tsx";
 import { CurvePicture } from "../pictures/curve.tsx";
-import { shown } from "../quantities/shown.ts";
+import { inUsualUnit, usualUnit } from "../quantities/shown.ts";
 import type { Units } from "../work/messages.ts";
 import { useWork } from "../work/use-work.ts";
 import { WorkState } from "../work/work-state.tsx";
@@ -70,24 +71,24 @@ export const VehicleAsk = (props: {
               <li key={line}>{line}</li>
             ))}
           </ul>
-          <ul className="checks">
-            {answer.checks.slice(0, 4).map((check) => (
-              <CheckLine key={`${check.id} ${check.governs}`} check={check} best={undefined} units={units} />
-            ))}
-          </ul>
+          {[...answer.place, ...answer.arms].map((term) => (
+            <TermLine key={term.words} term={term} units={units} />
+          ))}
+          <CheckList checks={answer.checks} units={units} />
           {answer.heights.length > 1 && (
             <CurvePicture
               title="Inward moment at the base against carriage height"
-              x="carriage height"
-              y="moment"
-              printX={(v) => shown(v, "mm", units)}
-              printY={(v) => shown(v, "N·mm", units)}
+              x={`carriage height, ${usualUnit("mm", units)}`}
+              y={`inward moment, ${usualUnit("N·mm", units)}`}
               curves={(["left", "right"] as const).map((side, i) => ({
                 name: side,
                 pen: i === 0 ? ("solid" as const) : ("dashed" as const),
                 points: answer.heights
                   .filter(({ pads }) => pads === answer.heights[0]?.pads)
-                  .map((at) => [at.height, Math.abs(at[side].inwardMoment)] as const),
+                  .map(
+                    (at) =>
+                      [inUsualUnit(at.height, "mm", units), inUsualUnit(at[side].inwardMoment, "N·mm", units)] as const,
+                  ),
               }))}
             />
           )}

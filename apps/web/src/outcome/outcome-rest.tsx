@@ -1,11 +1,10 @@
-import type { Assessment, MissingFact } from "@floorworthy/assess";
+import type { Assessment } from "@floorworthy/assess";
 import { TermLine } from "../margin/term-line.tsx";
 import type { Units } from "../work/messages.ts";
-import { outcomeWords } from "./outcome-words.ts";
 
 /** Everything that goes with the outcome: further reasons, stops, conditions, remedies, facts still missing. */
 export const OutcomeRest = ({ assessment, units }: { assessment: Assessment; units: Units }) => {
-  const { reasons, stops, conditions, missing, remedies } = assessment;
+  const { reasons, stops, conditions, remedies, margin } = assessment;
   return (
     <section className="rest" aria-labelledby="rest-title">
       <h2 id="rest-title">What goes with it</h2>
@@ -24,10 +23,12 @@ export const OutcomeRest = ({ assessment, units }: { assessment: Assessment; uni
           </div>
         )}
         <Said title="Conditions" lines={conditions} />
-        {missing.length > 0 && (
+        {margin.lean.length > 0 && (
           <div>
-            <h3>Facts still missing</h3>
-            <ul>{missing.map(missingLine)}</ul>
+            <h3>How far the columns lean</h3>
+            {margin.lean.map((term) => (
+              <TermLine key={term.words} term={term} units={units} />
+            ))}
           </div>
         )}
         {remedies.map(({ id, title, detail, volume, terms }) => (
@@ -44,17 +45,6 @@ export const OutcomeRest = ({ assessment, units }: { assessment: Assessment; uni
     </section>
   );
 };
-
-const missingLine = ({ id, what, how, cost, worst, best, flips }: MissingFact) => (
-  <li key={id}>
-    <b>{what}</b>: {how} ({cost}).{" "}
-    <span className="quiet">
-      {flips === "flips"
-        ? `At its worst: ${outcomeWords[worst].toLowerCase()}; at its best: ${outcomeWords[best].toLowerCase()}.`
-        : "It does not change the outcome."}
-    </span>
-  </li>
-);
 
 const Said = ({ title, lines }: { title: string; lines: readonly string[] }) =>
   lines.length > 0 && (

@@ -1,4 +1,6 @@
+import { CurveTable } from "./curve-table.tsx";
 import { scaleOf, ticksOf } from "./scale.ts";
+import { spread } from "./spread.ts";
 
 /** One row of values over the same base. */
 export interface Curve {
@@ -14,114 +16,98 @@ export interface Mark {
   readonly words: string;
 }
 
-const WIDE = 460;
-const HIGH = 250;
-const LEFT = 52;
-const BOTTOM = 34;
+const WIDE = 480;
+const HIGH = 270;
+const LEFT = 62;
+const RIGHT = 14;
+const TOP = 26;
+const BOTTOM = 40;
+const LINE = 14;
 
-/** Curves over a base line: told apart by their strokes and named at their ends, with the figures in a table below. */
+/** Curves over a base line: told apart by their strokes and named beside their ends, with the figures in a table below. */
 export const CurvePicture = (props: {
   readonly title: string;
   readonly x: string;
   readonly y: string;
   readonly curves: readonly Curve[];
   readonly marks?: readonly Mark[];
-  /** values written at the ends of ticks */
+  /** values written at ticks and in the table */
   readonly printX?: (value: number) => string;
   readonly printY?: (value: number) => string;
 }) => {
   const { title, x, y, curves, marks = [], printX = plain, printY = plain } = props;
-  const all = curves.flatMap(({ points }) => points);
+  const drawn = curves.filter(({ points }) => points.length > 0);
+  const all = drawn.flatMap(({ points }) => points);
   if (all.length === 0) return null;
   const ofX = [...all.map(([v]) => v), ...marks.flatMap((m) => (m.along === "y" ? [] : [m.at]))];
   const ofY = [0, ...all.map(([, v]) => v), ...marks.flatMap((m) => (m.along === "y" ? [m.at] : []))];
-  const across = scaleOf(ofX, [LEFT, WIDE - 12]);
-  const up = scaleOf(ofY, [HIGH - BOTTOM, 14]);
+  const across = scaleOf(ofX, [LEFT, WIDE - RIGHT]);
+  const up = scaleOf(ofY, [HIGH - BOTTOM, TOP]);
+  const named = spread(
+    drawn.map(({ points }) => up(points.at(-1)![1]) - 5),
+    LINE,
+    [TOP + 4, HIGH - BOTTOM - 4],
+  );
   return (
     <figure className="picture">
       <figcaption>{title}</figcaption>
       <svg viewBox={`0 0 ${WIDE} ${HIGH}`} role="img" aria-label={`${title}; the figures stand in the table below`}>
-        <path className="picture-axis" d={`M${LEFT} 14V${HIGH - BOTTOM}H${WIDE - 12}`} />
         {ticksOf(ofX).map((v) => (
-          <text key={v} x={across(v)} y={HIGH - BOTTOM + 14} textAnchor="middle">
-            {printX(v)}
-          </text>
+          <g key={v}>
+            <path className="picture-tick" d={`M${across(v)} ${TOP}V${HIGH - BOTTOM}`} />
+            <text x={across(v)} y={HIGH - BOTTOM + 15} textAnchor="middle">
+              {printX(v)}
+            </text>
+          </g>
         ))}
         {ticksOf(ofY).map((v) => (
           <g key={v}>
-            <path className="picture-tick" d={`M${LEFT} ${up(v)}H${WIDE - 12}`} />
+            <path className="picture-tick" d={`M${LEFT} ${up(v)}H${WIDE - RIGHT}`} />
             <text x={LEFT - 6} y={up(v) + 4} textAnchor="end">
               {printY(v)}
             </text>
           </g>
         ))}
-        <text x={WIDE - 12} y={HIGH - 4} textAnchor="end">
+        <path className="picture-axis" d={`M${LEFT} ${TOP}V${HIGH - BOTTOM}H${WIDE - RIGHT}`} />
+        <text className="picture-name" x={WIDE - RIGHT} y={HIGH - 6} textAnchor="end">
           {x}
         </text>
-        <text x={4} y={11}>
+        <text className="picture-name" x={4} y={14}>
           {y}
         </text>
-        {marks.map(({ at, along, words }) =>
+        {marks.map(({ at, along, words }, i) =>
           along === "y" ? (
             <g key={words} className="picture-mark">
-              <path d={`M${LEFT} ${up(at)}H${WIDE - 12}`} />
+              <path d={`M${LEFT} ${up(at)}H${WIDE - RIGHT}`} />
               <text x={LEFT + 6} y={up(at) - 4}>
                 {words}
               </text>
             </g>
           ) : (
             <g key={words} className="picture-mark">
-              <path d={`M${across(at)} 14V${HIGH - BOTTOM}`} />
-              <text x={across(at) + 4} y={24}>
+              <path d={`M${across(at)} ${TOP}V${HIGH - BOTTOM}`} />
+              <text
+                x={across(at) + (across(at) > WIDE / 2 ? -5 : 5)}
+                y={HIGH - BOTTOM - 8 - i * LINE}
+                textAnchor={across(at) > WIDE / 2 ? "end" : "start"}
+              >
                 {words}
               </text>
             </g>
           ),
         )}
-        {curves.map(({ name, points, pen }) => {
-          const last = points.at(-1);
-          return (
-            <g key={name} className="picture-curve" data-pen={pen}>
-              <polyline points={points.map(([a, b]) => `${across(a)},${up(b)}`).join(" ")} />
-              {last && (
-                <text x={across(last[0]) - 4} y={up(last[1]) - 5} textAnchor="end">
-                  {name}
-                </text>
-              )}
-            </g>
-          );
-        })}
+        {drawn.map(({ name, points, pen }, i) => (
+          <g key={name} className="picture-curve" data-pen={pen}>
+            <polyline points={points.map(([a, b]) => `${across(a)},${up(b)}`).join(" ")} />
+            {drawn.length > 1 && (
+              <text x={across(points.at(-1)![0]) - 4} y={named[i]} textAnchor="end">
+                {name}
+              </text>
+            )}
+          </g>
+        ))}
       </svg>
-      <details>
-        <summary>The figures</summary>
-        <div className="table-window">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{x}</th>
-                {curves.map(({ name }) => (
-                  <th key={name} scope="col">
-                    {name}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {[...new Set(all.map(([v]) => v))]
-                .sort((a, b) => a - b)
-                .map((v) => (
-                  <tr key={v}>
-                    <th scope="row">{printX(v)}</th>
-                    {curves.map(({ name, points }) => {
-                      const there = points.find(([a]) => a === v);
-                      return <td key={name}>{there ? printY(there[1]) : ""}</td>;
-                    })}
-                  </tr>
-                ))}
-            </tbody>
-          </table>
-        </div>
-      </details>
+      <CurveTable x={x} curves={drawn} printX={printX} printY={printY} />
     </figure>
   );
 };

@@ -9,6 +9,7 @@ export const Chain = (props: { axis: "x" | "y"; stops: readonly number[]; frame:
   const turn = props.axis === "x" ? undefined : `matrix(0 1 1 0 0 0)`;
   const level = (props.axis === "x" ? inside.y0 : inside.x0) - letters * 2;
   const tick = letters * 0.35;
+  if (stops.length < 2) return null;
   const d = stops.map(
     (s) => `M${s} ${level + letters * 1.3}V${level - tick}M${s - tick} ${level + tick}l${2 * tick} ${-2 * tick}`,
   );

@@ -28,5 +28,13 @@ const rectAround = (points: readonly Point[]): Rect => ({
   y1: Math.max(...points.map(({ y }) => y)),
 });
 
+/** A path of closed rings. */
+export const ringsPath = (rings: readonly (readonly Point[])[]): string =>
+  rings.map((ring) => `M${pointList(ring).replaceAll(" ", "L")}Z`).join("");
+
+/** A path of open lines. */
+export const linesPath = (lines: readonly (readonly Point[])[]): string =>
+  lines.map((line) => `M${pointList(line).replaceAll(" ", "L")}`).join("");
+
 /** SVG points of a line or polygon. */
 export const pointList = (points: readonly Point[]): string => points.map(({ x, y }) => `${x},${y}`).join(" ");

@@ -26,6 +26,13 @@ export const shown = (value: number, unit: Unit, units: Units): string => {
 const readable = (target: Unit, unit: Unit, value: number, units: Units): Unit =>
   target === unit && Math.abs(value) >= 1e4 ? preferredUnit(dimensionOf(unit), units) : target;
 
+/** The usual unit of a system for what `unit` measures. */
+export const usualUnit = (unit: Unit, units: Units): Unit => preferredUnit(dimensionOf(unit), units);
+
+/** A value as a number of the usual unit: for scales, whose ticks are to be round there. */
+export const inUsualUnit = (value: number, unit: Unit, units: Units): number =>
+  fromBase(toBase(value, unit), usualUnit(unit, units));
+
 /** A value in its unit, to four figures, thousands parted. */
 export const printed = (value: number, unit: Unit): string => `${figures(value)}${unit === "" ? "" : ` ${unit}`}`;
 

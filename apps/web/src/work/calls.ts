@@ -1,17 +1,21 @@
 import type { drawSheet } from "./draw-sheet.ts";
-import { judge } from "./judge.ts";
-
-type Parts = typeof import("./part-calls.ts");
+import { judge, look } from "./judge.ts";
 
 import type { placeMap, placing } from "./place-calls.ts";
 import { summary } from "./summary.ts";
 import type { Tell } from "./tell.ts";
+
+type Parts = typeof import("./part-calls.ts");
+type Cards = typeof import("../field/card-calls.ts");
+type Layers = typeof import("./layer-calls.ts");
+type Pictures = typeof import("./picture-calls.ts");
 
 /**
  * Everything a worker does for the page, by name. What is needed at once is imported above; the rest is fetched when it
  * is first asked for. Arguments and answers are plain data.
  */
 export const calls = {
+  look: async (_tell: Tell, ...args: Parameters<typeof look>) => look(...args),
   judge: async (_tell: Tell, ...args: Parameters<typeof judge>) => judge(...args),
   summary: async (_tell: Tell, ...args: Parameters<typeof summary>) => summary(...args),
   placing: async (_tell: Tell, ...args: Parameters<typeof placing>) =>
@@ -32,6 +36,16 @@ export const calls = {
     (await import("./part-calls.ts")).vehiclePlan(...args),
   liftsPlan: async (tell: Tell, ...args: After<Parameters<Parts["liftsPlan"]>>) =>
     (await import("./part-calls.ts")).liftsPlan(tell, ...args),
+  bodies: async (_tell: Tell, ...args: Parameters<Layers["bodies"]>) =>
+    (await import("./layer-calls.ts")).bodies(...args),
+  slabLines: async (_tell: Tell, ...args: Parameters<Layers["slabLines"]>) =>
+    (await import("./layer-calls.ts")).slabLines(...args),
+  momentPicture: async (_tell: Tell, ...args: Parameters<Pictures["momentPicture"]>) =>
+    (await import("./picture-calls.ts")).momentPicture(...args),
+  curePicture: async (_tell: Tell, ...args: Parameters<Pictures["curePicture"]>) =>
+    (await import("./picture-calls.ts")).curePicture(...args),
+  cardPlan: async (_tell: Tell, ...args: Parameters<Cards["cardPlan"]>) =>
+    (await import("../field/card-calls.ts")).cardPlan(...args),
   listSheets: async (_tell: Tell) => (await import("./draw-sheet.ts")).listSheets(),
   drawSheet: async (_tell: Tell, ...args: Parameters<typeof drawSheet>) =>
     (await import("./draw-sheet.ts")).drawSheet(...args),

@@ -10,8 +10,10 @@ type OnReply<K extends CallName> = (
 
 /** A worker that does one thing at a time; a newer question of the same name takes the place of a waiting one. */
 export interface Desk {
-  /** @returns takes the question back; work that has begun is stopped */
-  readonly ask: <K extends CallName>(call: K, args: Args<K>, onReply: OnReply<K>) => () => void;
+  /** @returns takes the question back; work that has begun is stopped, at once or when something else has waited for it */
+  readonly ask: <K extends CallName>(call: K, args: Args<K>, onReply: OnReply<K>) => (when: "now" | "soon") => void;
+  /** starts the worker before the first question, so that it is read by then */
+  readonly open: () => void;
 }
 
 /** After this long a superseded calculation is given up and the worker started afresh, ms. */
@@ -64,17 +66,21 @@ export const openDesk = (): Desk => {
     worker.postMessage(first.question);
   };
   return {
+    open: () => {
+      worker ??= start();
+    },
     ask: (call, args, onReply) => {
       count += 1;
       const question = { number: count, call, args };
       waiting.push({ question, onReply: onReply as OnReply<CallName> });
       next();
-      return () => {
+      return (when) => {
         const place = waiting.findIndex((each) => each.question.number === question.number);
         if (place >= 0) waiting.splice(place, 1);
         else if (current?.question.number === question.number) {
           current.wanted = "given-up";
-          setTimeout(next, patience);
+          if (when === "now") drop();
+          setTimeout(next, when === "now" ? 0 : patience);
         }
       };
     },

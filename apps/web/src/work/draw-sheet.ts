@@ -1,8 +1,7 @@
-import { assess } from "@floorworthy/assess";
-import { isUnable } from "@floorworthy/engine/quantities";
-import { readJob } from "@floorworthy/job";
+import { unable } from "@floorworthy/engine/quantities";
 import { drawingToSvg, sheets } from "@floorworthy/papers";
 import type { Units } from "./messages.ts";
+import { assessed, withJob } from "./with-job.ts";
 
 export interface SheetEntry {
   readonly name: string;
@@ -25,13 +24,11 @@ export const drawSheet = (
   date: string,
   paper: "letter" | "a4",
 ): SheetPicture => {
-  const reading = readJob(text);
-  if (!reading.ok) return { kind: "refused", words: "The job has mistakes that must be mended first." };
-  const job = { ...reading.job, units };
   const sheet = sheets.find((each) => each.name === name);
-  if (!sheet) return { kind: "refused", words: "There is no such sheet." };
-  const pages = sheet.draw(job, assess(job), { date, paper });
-  return isUnable(pages)
-    ? { kind: "refused", words: pages.reason }
-    : { kind: "drawn", pages: pages.map(drawingToSvg), description: pages[0]?.description ?? "" };
+  const drawn = withJob(text, units, (job) =>
+    sheet ? sheet.draw(job, assessed(job), { date, paper }) : unable("sheet", "There is no such sheet."),
+  );
+  return drawn.ok
+    ? { kind: "drawn", pages: drawn.value.map(drawingToSvg), description: drawn.value[0]?.description ?? "" }
+    : { kind: "refused", words: drawn.why };
 };

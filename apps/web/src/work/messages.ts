@@ -1,4 +1,4 @@
-import type { Assessment } from "@floorworthy/assess";
+import type { Assessment, FirstLook } from "@floorworthy/assess";
 import type { Job } from "@floorworthy/job";
 
 export type Units = Job["units"];
@@ -11,16 +11,23 @@ export interface Mistake {
   readonly hint: string | undefined;
 }
 
-/** What the worker makes of a job's text. Without a job it could not be read; without an assessment nothing was judged. */
-export interface Answer {
+/** What is known of a job's text at once. Without a job it could not be read. */
+export interface Look {
   readonly text: string;
   readonly mistakes: readonly Mistake[];
   /** odd, but read */
   readonly warnings: readonly Mistake[];
-  readonly job: Job | undefined;
-  readonly assessment: Assessment | undefined;
-  /** the plan as SVG */
+  readonly found: (FirstLook & { readonly job: Job }) | undefined;
+}
+
+/** What the whole judgement makes of a job's text; undefined where it cannot be read. */
+export interface Judged {
+  readonly text: string;
+  readonly job: Job;
+  readonly assessment: Assessment;
+  /** the plan and the section as SVG */
   readonly drawing: string;
+  readonly section: string;
 }
 
 /** What the page asks of a worker. */

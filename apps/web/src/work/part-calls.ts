@@ -1,4 +1,3 @@
-import { assess } from "@floorworthy/assess";
 import { judgeLiftsSteps, liftsOf } from "@floorworthy/assess/catalogue";
 import { adviseHit, readHit } from "@floorworthy/assess/hit";
 import { planJobJoints } from "@floorworthy/assess/joint-plan";
@@ -21,7 +20,7 @@ import { sheets } from "@floorworthy/papers";
 import { drawingToSvg } from "@floorworthy/papers/svg";
 import type { Units } from "./messages.ts";
 import type { Tell } from "./tell.ts";
-import { withJob } from "./with-job.ts";
+import { assessed, withJob } from "./with-job.ts";
 
 /** The job inside an answer would repeat the question. */
 const bare = ({ job: _, ...answer }: PadAnswer) => answer;
@@ -46,7 +45,7 @@ export const padPlan = (tell: Tell, text: string, units: Units) =>
 /** What is poured, ordered and sawn. */
 export const pourPlan = (text: string, units: Units) =>
   withJob(text, units, (job) => {
-    const assessment = assess(job);
+    const assessment = assessed(job);
     const joints = planJobJoints(job, assessment);
     const order = orderFor(job, assessment, isUnable(joints) ? {} : { joints });
     if (isUnable(joints) && isUnable(order)) return order;
@@ -60,7 +59,7 @@ export const pourPlan = (text: string, units: Units) =>
 /** Everything to mark, drill, set and torque. */
 export const setOutPlan = (text: string, units: Units) =>
   withJob(text, units, (job) => {
-    const marks = setOut(job, assess(job));
+    const marks = setOut(job, assessed(job));
     return {
       marks: isUnable(marks) ? undefined : marks,
       why: isUnable(marks) ? marks.reason : "",
@@ -88,7 +87,7 @@ export const yearsPlan = (text: string, units: Units, today: string) =>
   withJob(text, units, (job) => {
     const trend = sheets.find(({ name }) => name === "torque-trend");
     const drawn =
-      job.visits.length > 0 && trend ? trend.draw(job, assess(job), { date: today, paper: "letter" }) : undefined;
+      job.visits.length > 0 && trend ? trend.draw(job, assessed(job), { date: today, paper: "letter" }) : undefined;
     return {
       upkeep: upkeepOf(job, today),
       trend: drawn === undefined || isUnable(drawn) ? undefined : drawingToSvg(drawn[0]!),

@@ -1,46 +1,38 @@
-import type { Assessment } from "@floorworthy/assess";
-import type { Job } from "@floorworthy/job";
 import { useEffect, useState } from "react";
-import type { Answer, Units } from "./messages.ts";
+import type { Judged, Look, Units } from "./messages.ts";
 import { useWork } from "./use-work.ts";
 
-/** The last answer, and the last one that judged something: it stays in sight while a mistake is being mended. */
+/** What was found at once, and the last whole judgement: it stays in sight while a mistake is being mended. */
 export interface Answers {
-  readonly last: Answer | undefined;
-  readonly good:
-    | { readonly text: string; readonly job: Job; readonly assessment: Assessment; readonly drawing: string }
-    | undefined;
+  readonly last: Look | undefined;
+  readonly good: Judged | undefined;
   /** `settled`: what is shown belongs to what is typed */
   readonly state: "empty" | "working" | "settled" | "behind";
   readonly fault: string | undefined;
 }
 
+/** The answer in two steps: the maker's page and the plan at once, the margin and what is still open when they are there. */
 export const useAnswer = (text: string | undefined, units: Units | undefined): Answers => {
-  const {
-    state,
-    value: last,
-    fault,
-  } = useWork("judge", text === undefined ? undefined : [text, units], {
-    desk: "answer",
-    pause: 100,
-  });
-  const [good, setGood] = useState<Answers["good"]>();
+  const asked = text === undefined ? undefined : ([text, units] as [string, Units | undefined]);
+  const first = useWork("look", asked, { desk: "answer", pause: 60 });
+  const whole = useWork("judge", asked, { desk: "answer", pause: 80 });
+  const last = first.value;
+  const [good, setGood] = useState<Judged>();
   useEffect(() => {
-    if (last?.job && last.assessment)
-      setGood({ text: last.text, job: last.job, assessment: last.assessment, drawing: last.drawing });
-  }, [last]);
-  const behind = last !== undefined && !last.job;
-  return {
-    last,
-    good,
-    fault,
-    state:
-      state === "waiting"
-        ? "empty"
-        : state === "working" || last?.text !== text
-          ? "working"
-          : behind || fault
-            ? "behind"
-            : "settled",
-  };
+    if (whole.value) setGood(whole.value);
+  }, [whole.value]);
+  const fault = first.fault ?? whole.fault;
+  return { last, good, fault, state: stateOf(text, last, good, whole.state, fault) };
+};
+
+const stateOf = (
+  text: string | undefined,
+  last: Look | undefined,
+  good: Judged | undefined,
+  whole: ReturnType<typeof useWork>["state"],
+  fault: string | undefined,
+): Answers["state"] => {
+  if (text === undefined) return "empty";
+  if (fault || (last?.text === text && !last.found)) return "behind";
+  return whole === "working" || good?.text !== text ? "working" : "settled";
 };

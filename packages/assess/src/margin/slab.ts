@@ -85,7 +85,7 @@ export const solvedPanels = (job: Job, inputs: JudgedInputs, cases: readonly Bas
       const loads = governing(own).map((id) => loadsOf(own, id, piece.within));
       const focus = panel.bases.map((base) => boxOf(base.outline));
       const floor = floorOf(job, inputs, panel, piece, E);
-      return { panel, piece, own, results: solveFloor(floor, loads, { support: "pushes-only", focus }) };
+      return { panel, piece, own, floor, results: solveFloor(floor, loads, { support: "pushes-only", focus }) };
     });
   });
 };

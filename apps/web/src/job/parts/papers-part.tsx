@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { JobPhotographs } from "../../field/job-photographs.tsx";
 import { JobFile } from "../../file/job-file.tsx";
 import { SheetPreview } from "../../papers/sheet-preview.tsx";
 import { useWork } from "../../work/use-work.ts";
@@ -38,6 +39,12 @@ export const PapersPart = ({ open, answers, units }: PartProps) => {
           </li>
         ))}
       </ul>
+      <details className="group">
+        <summary>
+          Photographs <span className="row-doc">of the floor, the holes and the anchors</span>
+        </summary>
+        <JobPhotographs jobId={open.id} />
+      </details>
       <p>
         <a href={`/api/jobs/${encodeURIComponent(open.id)}/export`} download>
           This job with its history and photographs, as one file

@@ -4,6 +4,7 @@ import { shown } from "../../quantities/shown.ts";
 import { useWork } from "../../work/use-work.ts";
 import { WorkState } from "../../work/work-state.tsx";
 import type { PartProps } from "../part-props.ts";
+import { CurePicture } from "../pictures/cure-picture.tsx";
 
 const fields = jobFields as unknown as Parameters<typeof FormGroup>[0]["fields"];
 
@@ -89,6 +90,7 @@ export const PourPart = ({ open, units }: PartProps) => {
           </ul>
         </section>
       )}
+      <CurePicture text={open.text} units={units} />
       <FormGroup path="" fields={fields} depth={0} only={["pour"]} />
     </>
   );

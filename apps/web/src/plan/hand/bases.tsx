@@ -1,6 +1,7 @@
 import type { Layout } from "@floorworthy/assess";
+import type { BreakoutOutline } from "@floorworthy/assess/margin";
 import type { Point } from "@floorworthy/engine/geometry";
-import { pointList } from "../frame.ts";
+import { pointList, ringsPath } from "../frame.ts";
 import { middleOf } from "./move.ts";
 
 /** The base plates where the hand holds them: as last worked out, carried along by the move since then. */
@@ -9,17 +10,23 @@ export const Bases = (props: {
   /** the column centres the layout was worked out with */
   readonly from: readonly [Point, Point] | undefined;
   readonly to: readonly Point[] | undefined;
-  readonly cones: number | undefined;
+  readonly bodies: readonly BreakoutOutline[];
   readonly letters: number;
 }) => {
-  const { layout, from, to, cones, letters } = props;
+  const { layout, from, to, bodies, letters } = props;
   const carried = from && to?.length === 2 ? carriedBy(from, to as [Point, Point]) : undefined;
   return (
     <g transform={carried} className="lift-bases">
+      {bodies.map(({ side, anchors, together }) => (
+        <g key={side} className="bodies">
+          {anchors.map(({ id, outline }) => (
+            <polygon key={id} className="body-of-one" points={pointList(outline)} />
+          ))}
+          <path className="bodies-together" d={ringsPath(together)} />
+        </g>
+      ))}
       {layout.bases.map(({ side, outline, centre, anchors }) => (
         <g key={side}>
-          {cones !== undefined &&
-            anchors.map(({ id, at }) => <circle key={id} className="cone" cx={at.x} cy={at.y} r={cones} />)}
           <polygon className="base" points={pointList(outline)} />
           {anchors.map(({ id, at }) => (
             <circle key={id} className="anchor" cx={at.x} cy={at.y} r={Math.min(letters * 0.3, 20)} />

@@ -1,5 +1,5 @@
-import { setPlain } from "@floorworthy/job/editing";
-import { useForm } from "../../form/form-context.ts";
+import { useMemo } from "react";
+import { FormProvider, useForm } from "../../form/form-context.ts";
 import { FormField } from "../../form/form-field.tsx";
 import type { OpenDocument } from "../../job/use-document.ts";
 import { fieldAt } from "./field-at.ts";
@@ -10,25 +10,21 @@ export const ChosenThing = (props: {
   readonly open: OpenDocument;
   readonly thing: Thing | undefined;
   readonly onTurn: (angle: number) => void;
+  readonly onRemove: (path: string) => void;
 }) => {
-  const { open, thing, onTurn } = props;
-  const { hand } = useForm();
-  if (!thing)
-    return (
-      <p className="quiet">
-        Press a thing to choose it; drag it, or move it with the arrow keys (with Shift by a larger step). Two fingers
-        or the wheel look nearer.
-      </p>
-    );
+  const { thing, onTurn, onRemove } = props;
+  const form = useForm();
+  const own = useMemo(() => ({ ...form, prefix: "chosen-" }), [form]);
+  if (!thing) return null;
   const path = thing.kind === "bay" ? "bay.outline" : thing.path;
   const field = fieldAt(path);
   return (
-    <section className="chosen-thing" aria-label={thing.label}>
+    <section className="chosen-thing" aria-label={`Chosen: ${thing.label}`}>
       <header>
         <h3>
-          {thing.label} <span className="quiet">{thing.kind === thing.label ? "" : thing.kind}</span>
+          {thing.label} <span className="quiet">{thing.label.includes(thing.kind) ? "" : thing.kind}</span>
         </h3>
-        {hand === "writes" && thing.kind === "lift" && (
+        {form.hand === "writes" && thing.kind === "lift" && (
           <span className="steps">
             <button type="button" onClick={() => onTurn(Math.PI / 2)}>
               Quarter turn
@@ -38,13 +34,17 @@ export const ChosenThing = (props: {
             </button>
           </span>
         )}
-        {hand === "writes" && thing.path.endsWith("]") && (
-          <button type="button" onClick={() => open.change("", (text) => setPlain(text, thing.path, undefined))}>
+        {form.hand === "writes" && thing.path.endsWith("]") && (
+          <button type="button" onClick={() => onRemove(thing.path)}>
             Take away
           </button>
         )}
       </header>
-      {field && <FormField path={path} name={thing.kind === "bay" ? "outline" : thing.label} field={field} depth={2} />}
+      <FormProvider value={own}>
+        {field && (
+          <FormField path={path} name={thing.kind === "bay" ? "outline" : thing.label} field={field} depth={2} />
+        )}
+      </FormProvider>
     </section>
   );
 };

@@ -1,30 +1,29 @@
 import type { Layout } from "@floorworthy/assess";
-import type { Point, Rect } from "@floorworthy/engine/geometry";
+import type { BreakoutOutline } from "@floorworthy/assess/margin";
+import type { Point } from "@floorworthy/engine/geometry";
 import type { Job } from "@floorworthy/job";
 import { setPlain } from "@floorworthy/job/editing";
 import { type KeyboardEvent, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import { useForm } from "../../form/form-context.ts";
 import type { OpenDocument } from "../../job/use-document.ts";
 import type { Units } from "../../work/messages.ts";
-import { additions } from "./additions.ts";
 import { Bases } from "./bases.tsx";
+import { grown, rectOf } from "./boxes.ts";
 import { ChosenThing } from "./chosen-thing.tsx";
+import { HandMarks } from "./hand-marks.tsx";
+import { planLabels } from "./labels.ts";
 import { middleOf, shift, turned } from "./move.ts";
-import { Measured, TapeLines } from "./tape-lines.tsx";
+import { Names } from "./names.tsx";
+import { PlanTools, toolWords } from "./plan-tools.tsx";
+import { askedBy } from "./thing-keys.ts";
 import { ThingShape } from "./thing-shape.tsx";
 import { type Thing, thingsOf } from "./things.ts";
+import { useBoardSize } from "./use-board-size.ts";
 import { useHand } from "./use-hand.ts";
-import { useView, zoomed } from "./view.ts";
+import { lettersOf, useView, viewAround, zoomed } from "./view.ts";
+import { WallChains } from "./wall-chains.tsx";
 
-const rectOf = (points: readonly Point[]): Rect =>
-  points.length === 0
-    ? { x0: 0, y0: 0, x1: 7300, y1: 7300 }
-    : {
-        x0: Math.min(...points.map(({ x }) => x)),
-        y0: Math.min(...points.map(({ y }) => y)),
-        x1: Math.max(...points.map(({ x }) => x)),
-        y1: Math.max(...points.map(({ y }) => y)),
-      };
+const emptyBay = { x0: 0, y0: 0, x1: 7300, y1: 7300 };
 
 /** The bay in hand: draw it, take hold of anything in it, and watch the answers follow. */
 export const PlanHand = (props: {
@@ -32,16 +31,23 @@ export const PlanHand = (props: {
   readonly layout: Layout | undefined;
   readonly job: Job | undefined;
   readonly units: Units;
-  readonly under: ReactNode;
-  readonly cones: number | undefined;
+  /** drawn on the slab, under everything that can be held; told the size of letters */
+  readonly layers: (letters: number) => ReactNode;
+  readonly bodies: readonly BreakoutOutline[];
+  /** `still`: a picture to look at, that scrolls with the page */
+  readonly board: "in-hand" | "still";
 }) => {
-  const { open, layout, job, units, under, cones } = props;
-  const { tree, hand } = useForm();
+  const { open, layout, job, units, layers, bodies } = props;
+  const { tree, hand: allowed } = useForm();
+  const hand = props.board === "still" ? "only-looks" : allowed;
   const things = useMemo(() => thingsOf(tree), [tree]);
-  const bay = rectOf(things.find(({ kind }) => kind === "bay")?.points ?? things.flatMap(({ points }) => points));
-  const { view, look, fit } = useView(bay);
+  const known = things.find(({ kind }) => kind === "bay")?.points ?? things.flatMap(({ points }) => points);
+  const bay = known.length > 0 ? rectOf(known) : emptyBay;
   const [snap, setSnap] = useState<"snaps" | "free">("snaps");
   const board = useRef<SVGSVGElement>(null);
+  const size = useBoardSize(board);
+  const { view, look, fit, setHands } = useView(bay, size);
+  const letters = lettersOf(view, size);
   const placeOf = ({ clientX, clientY }: { clientX: number; clientY: number }): Point => {
     const matrix = board.current?.getScreenCTM();
     if (!matrix) return { x: 0, y: 0 };
@@ -53,10 +59,11 @@ export const PlanHand = (props: {
   const hands = useHand({ open, things, units, hand, snap, look, placeOf, grain, spacing });
   const { doing, held, chosen, choose, tool, setTool } = hands;
   const thing = things.find(({ path }) => path === chosen);
-  const letters = view.width / 46;
+  const busy = doing.kind === "moving" || doing.kind === "bending" ? "full" : "free";
+  useEffect(() => setHands(busy), [busy, setHands]);
 
   useEffect(() => {
-    const node = board.current;
+    const node = props.board === "still" ? null : board.current;
     const onWheel = (event: WheelEvent) => {
       event.preventDefault();
       const at = placeOf(event);
@@ -66,102 +73,86 @@ export const PlanHand = (props: {
     return () => node?.removeEventListener("wheel", onWheel);
   });
 
-  const step = units === "si" ? 10 : 25.4;
+  const inSight = { x: view.x + view.width / 2, y: view.y + view.height / 2 };
+  const zoom = (factor: number) => look((v) => zoomed(v, factor, inSight));
+  const remove = (path: string) => {
+    open.change("", (text) => setPlain(text, path, undefined));
+    choose(undefined);
+  };
   const onKey = (event: KeyboardEvent, on: Thing) => {
-    const far = event.shiftKey ? (units === "si" ? 10 : 12) : 1;
-    const ways: Readonly<Record<string, Point>> = {
-      ArrowLeft: { x: -step * far, y: 0 },
-      ArrowRight: { x: step * far, y: 0 },
-      ArrowUp: { x: 0, y: -step * far },
-      ArrowDown: { x: 0, y: step * far },
-    };
-    const way = ways[event.key];
-    if (event.key === "Enter" || event.key === " ") choose(on.path);
-    else if (event.key === "Escape") choose(undefined);
-    else if (hand === "only-looks") return;
-    else if (way) hands.settle(on, shift(on.points, way), `keys ${on.path}`);
-    else if (event.key.toLowerCase() === "t" && on.kind === "lift")
-      hands.settle(on, turned(on.points, Math.PI / 2), `turn ${on.path}`);
-    else if (event.key === "Delete" && on.path.endsWith("]")) {
-      open.change("", (text) => setPlain(text, on.path, undefined));
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const asked = askedBy(event, units);
+    if (!asked) return;
+    const writes = hand === "writes";
+    if (asked.do === "choose" && tool === "measure") hands.measureAt(middleOf(on.points));
+    else if (asked.do === "choose") choose(on.path);
+    else if (asked.do === "leave") {
+      hands.stop();
+      setTool(undefined);
       choose(undefined);
-    } else return;
+    } else if (asked.do === "nearer") zoom(1 / 1.3);
+    else if (asked.do === "farther") zoom(1.3);
+    else if (asked.do === "whole") fit();
+    else if (asked.do === "move" && writes) hands.settle(on, shift(on.points, asked.by), `keys ${on.path}`);
+    else if (asked.do === "turn" && writes && on.kind === "lift")
+      hands.settle(on, turned(on.points, Math.PI / 2), `turn ${on.path}`);
+    else if (asked.do === "remove" && writes && on.path.endsWith("]")) remove(on.path);
+    else return;
     event.preventDefault();
   };
 
   const pointsOf = (each: Thing) =>
     held && (doing.kind === "moving" || doing.kind === "bending") && doing.path === each.path ? held : each.points;
   const lift = things.find(({ kind }) => kind === "lift");
+  const shownThings = things.map((each) => ({ ...each, points: pointsOf(each) }));
+  const labels = planLabels(shownThings, letters);
   const position = job?.position;
-  const inSight = { x: view.x + view.width / 2, y: view.y + view.height / 2 };
+  const columns = lift ? pointsOf(lift) : (layout?.bases.map(({ centre }) => centre) ?? []);
+  const drawn = (each: Thing) => (
+    <g
+      key={each.path}
+      data-path={each.path}
+      role="button"
+      tabIndex={0}
+      aria-label={`${each.kind === each.label ? "" : `${each.kind} `}${each.label}`}
+      aria-pressed={each.path === chosen}
+      onFocus={() => choose(each.path)}
+      onKeyDown={(event) => onKey(event, each)}
+    >
+      <ThingShape thing={each} points={pointsOf(each)} letters={letters} chosen={each.path === chosen} />
+      {each.kind === "lift" && layout && (
+        <Bases
+          layout={layout}
+          from={position && [position.left, position.right]}
+          to={pointsOf(each)}
+          bodies={bodies}
+          letters={letters}
+        />
+      )}
+    </g>
+  );
   return (
-    <div className="plan-hand">
-      <div className="plan-tools" role="toolbar" aria-label="Draw and look">
-        {hand === "writes" && (
-          <label>
-            Draw{" "}
-            <select
-              value={tool && tool !== "measure" ? tool.title : ""}
-              onChange={({ target }) => setTool(additions.find(({ title }) => title === target.value))}
-            >
-              <option value="">nothing</option>
-              {additions.map(({ title, kind }) => (
-                <option key={title} value={title}>
-                  {kind === "bay" && things.some((each) => each.kind === "bay") ? "the slab anew" : title}
-                </option>
-              ))}
-            </select>
-          </label>
-        )}
-        {tool && tool !== "measure" && (
-          <button
-            type="button"
-            onClick={() => {
-              hands.drawAt(tool, inSight);
-              setTool(undefined);
-            }}
-          >
-            Put it in the middle
-          </button>
-        )}
-        <button
-          type="button"
-          aria-pressed={tool === "measure"}
-          onClick={() => {
+    <div className="plan-hand" data-board={props.board}>
+      {props.board === "in-hand" && (
+        <PlanTools
+          hand={hand}
+          things={things}
+          tool={tool}
+          onTool={(chosenTool) => {
             hands.stop();
-            setTool(tool === "measure" ? undefined : "measure");
+            setTool(chosenTool);
           }}
-        >
-          Measure
-        </button>
-        <span className="plan-zoom">
-          <button type="button" aria-label="nearer" onClick={() => look((v) => zoomed(v, 1 / 1.3, inSight))}>
-            +
-          </button>
-          <button type="button" aria-label="farther" onClick={() => look((v) => zoomed(v, 1.3, inSight))}>
-            −
-          </button>
-          <button type="button" onClick={fit}>
-            All
-          </button>
-        </span>
-        <label>
-          <input
-            type="checkbox"
-            checked={snap === "snaps"}
-            onChange={({ target }) => setSnap(target.checked ? "snaps" : "free")}
-          />{" "}
-          whole {units === "si" ? "centimetres" : "inches"}
-        </label>
-      </div>
-      {tool && (
-        <p className="quiet" role="status">
-          {tool === "measure"
-            ? "Draw from one place to the other."
-            : tool.drawn === "place" || tool.drawn === "lift"
-              ? `Press where the ${tool.title} is.`
-              : `Draw the ${tool.title} from one ${tool.drawn === "area" ? "corner to the other" : "end to the other"}.`}
-        </p>
+          onPut={(what) => {
+            hands.drawAt(what, inSight);
+            setTool(undefined);
+          }}
+          onZoom={zoom}
+          onWhole={fit}
+          onLift={columns.length > 0 ? () => look(() => viewAround(grown(rectOf(columns), 700), size)) : undefined}
+          snap={snap}
+          onSnap={setSnap}
+          units={units}
+        />
       )}
       <svg
         ref={board}
@@ -171,79 +162,43 @@ export const PlanHand = (props: {
         aria-label="The bay from above. Each thing in it can be chosen and moved with the arrow keys."
         viewBox={`${view.x} ${view.y} ${view.width} ${view.height}`}
         fontSize={letters}
-        onPointerDown={hands.begin}
-        onPointerMove={hands.move}
-        onPointerUp={hands.end}
-        onPointerCancel={hands.end}
+        {...(props.board === "in-hand" && {
+          onPointerDown: hands.begin,
+          onPointerMove: hands.move,
+          onPointerUp: hands.end,
+          onPointerCancel: hands.end,
+        })}
       >
-        {things.map((each) => (
-          <g
-            key={each.path}
-            data-path={each.path}
-            role="button"
-            tabIndex={0}
-            aria-label={`${each.kind === each.label ? "" : `${each.kind} `}${each.label}`}
-            aria-pressed={each.path === chosen}
-            onFocus={() => choose(each.path)}
-            onKeyDown={(event) => onKey(event, each)}
-          >
-            <ThingShape thing={each} points={pointsOf(each)} letters={letters} chosen={each.path === chosen} />
-            {each.kind === "lift" && layout && (
-              <Bases
-                layout={layout}
-                from={position && [position.left, position.right]}
-                to={pointsOf(each)}
-                cones={cones}
-                letters={letters}
-              />
-            )}
-            {each.kind === "bay" && under}
-          </g>
-        ))}
-        {thing && hand === "writes" && thing.bends === "bends" && (
-          <g data-path={thing.path}>
-            {pointsOf(thing).map((point, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a corner is known by its place in the row
-              <circle key={i} className="corner" data-corner={i} cx={point.x} cy={point.y} r={letters * 0.7} />
-            ))}
-          </g>
-        )}
-        {thing && thing.kind !== "bay" && (
-          <TapeLines
-            at={
-              thing.kind === "lift"
-                ? pointsOf(thing)[0]!
-                : thing.shape === "line"
-                  ? pointsOf(thing)[0]!
-                  : middleOf(pointsOf(thing))
-            }
-            bay={bay}
-            letters={letters}
-            units={units}
-          />
-        )}
+        {things.filter(({ kind }) => kind === "bay").map(drawn)}
+        <g className="plan-layers">{layers(letters)}</g>
+        {things.filter(({ kind }) => kind !== "bay").map(drawn)}
         {lift === undefined && layout && layout.bases.length > 0 && (
-          <Bases layout={layout} from={undefined} to={undefined} cones={cones} letters={letters} />
+          <Bases layout={layout} from={undefined} to={undefined} bodies={bodies} letters={letters} />
         )}
-        {doing.kind === "drawing" && doing.what === "measure" && (
-          <Measured points={doing.points} letters={letters} units={units} />
-        )}
-        {doing.kind === "drawing" && doing.what !== "measure" && doing.points.length === 2 && (
-          <path
-            className="being-drawn"
-            d={
-              doing.what.drawn === "area"
-                ? `M${doing.points[0]!.x} ${doing.points[0]!.y}H${doing.points[1]!.x}V${doing.points[1]!.y}H${doing.points[0]!.x}Z`
-                : `M${doing.points[0]!.x} ${doing.points[0]!.y}L${doing.points[1]!.x} ${doing.points[1]!.y}`
-            }
-          />
-        )}
+        <Names labels={labels} letters={letters} />
+        {things.length > 0 && <WallChains bay={bay} columns={columns} letters={letters} units={units} />}
+        <HandMarks
+          doing={doing}
+          thing={thing && { ...thing, points: pointsOf(thing) }}
+          hand={hand}
+          bay={bay}
+          letters={letters}
+          units={units}
+        />
       </svg>
-      <ChosenThing
-        open={open}
-        thing={thing}
-        onTurn={(angle) => thing && hands.settle(thing, turned(thing.points, angle), `turn ${thing.path}`)}
-      />
+      {props.board === "in-hand" && (
+        <>
+          <p className="plan-says quiet" role="status">
+            {toolWords(tool, thing)}
+          </p>
+          <ChosenThing
+            open={open}
+            thing={thing}
+            onTurn={(angle) => thing && hands.settle(thing, turned(thing.points, angle), `turn ${thing.path}`)}
+            onRemove={remove}
+          />
+        </>
+      )}
     </div>
   );
 };

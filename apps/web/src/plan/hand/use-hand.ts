@@ -19,6 +19,7 @@ export type Doing =
       readonly points: readonly Point[];
     }
   | { readonly kind: "drawing"; readonly what: Addition | "measure"; readonly points: readonly Point[] }
+  | { readonly kind: "measured"; readonly points: readonly Point[] }
   | { readonly kind: "looking"; readonly from: Point };
 
 /** How often the answer follows a hand that moves, ms. */
@@ -118,7 +119,10 @@ export const useHand = (options: HandOptions) => {
       look((view) => ({ ...view, x: view.x - (at.x - doing.from.x), y: view.y - (at.y - doing.from.y) }));
       return;
     }
-    if (doing.kind === "drawing") return setDoing({ ...doing, points: [doing.points[0]!, rounded(placeOf(event))] });
+    if (doing.kind === "drawing") {
+      if (!before) return;
+      return setDoing({ ...doing, points: [doing.points[0]!, rounded(placeOf(event))] });
+    }
     const points = heldAt(event);
     if (!points || (doing.kind !== "moving" && doing.kind !== "bending")) return;
     setHeld(points);
@@ -157,8 +161,11 @@ export const useHand = (options: HandOptions) => {
       write(doing.what, doing.points);
       setTool(undefined);
     }
-    if (doing.kind === "drawing" && doing.what === "measure") return;
-    setDoing({ kind: "nothing" });
+    setDoing(
+      doing.kind === "drawing" && doing.what === "measure" && doing.points.length === 2
+        ? { kind: "measured", points: doing.points }
+        : { kind: "nothing" },
+    );
   };
 
   const write = (what: Addition, points: readonly Point[]) => {
@@ -183,6 +190,14 @@ export const useHand = (options: HandOptions) => {
   /** A drawing begun by keyboard stands in the middle of what is in sight. */
   const drawAt = (what: Addition, middle: Point) => write(what, [rounded(middle)]);
 
+  /** Measuring by keyboard: from one thing, then to another. */
+  const measureAt = (place: Point) =>
+    setDoing((before) =>
+      before.kind === "drawing" && before.what === "measure"
+        ? { kind: "measured", points: [before.points[0]!, place] }
+        : { kind: "drawing", what: "measure", points: [place] },
+    );
+
   return {
     doing,
     held,
@@ -195,6 +210,7 @@ export const useHand = (options: HandOptions) => {
     end,
     settle,
     drawAt,
+    measureAt,
     stop: () => setDoing({ kind: "nothing" }),
   };
 };
