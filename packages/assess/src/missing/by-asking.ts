@@ -12,7 +12,11 @@ export const byAsking: readonly Question[] = [
     id: "days",
     what: "when the concrete under the bases was poured",
     how: "ask the owner or the builder; a permit or a photograph dates it",
-    open: (job) => isStanding(job) && job.lift.asks.days.known && factsOf(job).age.days === undefined,
+    open: (job) => {
+      const { age, thickness } = factsOf(job);
+      const poured = thickness.every(({ zone }) => zone?.state !== "proposed");
+      return isStanding(job) && poured && job.lift.asks.days.known && age.days === undefined;
+    },
     worst: (job) => ({ ...job, floor: { ...job.floor, ageDays: amount(0) } }),
     best: (job) => ({ ...job, floor: { ...job.floor, ageDays: amount(OLD_DAYS) } }),
   },
