@@ -38,6 +38,7 @@ export const fieldNames = [
   "reactions.Vu",
   "reactions.Vv",
   "anchors.count",
+  "columnsInside",
   "anchors.patternAcross",
   "anchors.patternAlong",
   "weight",
