@@ -1,7 +1,7 @@
 /** The cure and saw card: one page, nothing over anything else, the day it says is the clock's; its calendar read back by ical.js. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { assess } from "@floorworthy/assess";
+import { type Assessment, assess } from "@floorworthy/assess";
 import { type CureClock, cureClock, cureDays } from "@floorworthy/assess/cure";
 import { pourDay } from "@floorworthy/assess/pour-day";
 import { isUnable } from "@floorworthy/engine/quantities";
@@ -44,8 +44,15 @@ const clockOf = (job: Job, today: string): CureClock => {
   if (isUnable(clock)) throw new Error(clock.reason);
   return clock;
 };
+const judged = new Map<Job, Assessment>();
+/** Judged once: both papers show the same. */
+const assessmentOf = (job: Job): Assessment => {
+  const known = judged.get(job) ?? assess(job);
+  judged.set(job, known);
+  return known;
+};
 const pageOf = (job: Job, paper: "letter" | "a4" = "letter"): Drawing => {
-  const pages = cureCard().draw(job, assess(job), { date: job.date!, paper });
+  const pages = cureCard().draw(job, assessmentOf(job), { date: job.date!, paper });
   if (isUnable(pages)) throw new Error(pages.reason);
   expect(pages).toHaveLength(1);
   return pages[0]!;

@@ -49,7 +49,7 @@ const logOf = async (job: Job, path: string | undefined): Promise<readonly LogRe
 
 /** The clock itself knows which pour counts. */
 const pouredOn = (job: Job): string | undefined => {
-  const clock = cureClock(job, job.date ?? job.pour?.date ?? "2000-01-01");
+  const clock = cureClock(job, job.date ?? job.pour?.date ?? "2000-01-01", { detail: "word" });
   return isUnable(clock) ? job.pour?.date : clock.poured;
 };
 

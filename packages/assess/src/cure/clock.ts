@@ -1,23 +1,21 @@
-import { earlyFrost } from "@floorworthy/engine/concrete";
 import { type Term, type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { daysBetween } from "../facts/calendar.ts";
-import { basisWords } from "../facts/known.ts";
-import { shown, term } from "../facts/print.ts";
 import { stopsOf } from "../stops/stops.ts";
+import { askTerm, gainTerms, strength28Term } from "./clock-terms.ts";
+import { warningsFor } from "./clock-warnings.ts";
 import { type CountAnswer, countAnswers } from "./count-answers.ts";
 import type { Question } from "./counts.ts";
 import { type CurveLine, constantCurves, curveOf } from "./curve.ts";
 import { type CylinderFinding, readCylinders } from "./cylinders.ts";
 import { type Drilling, drillingOf } from "./drilling.ts";
-import { type GainChoice, gainFor } from "./gain.ts";
+import { gainFor } from "./gain.ts";
 import { constantRows, type HeatEnough, type HeatRow, heatEnough, heatRows } from "./heat.ts";
-import { neededAge } from "./potential.ts";
 import type { LogReading } from "./readings.ts";
 import { type StrengthDates, strengthDates } from "./strength-dates.ts";
 import { type Subject, subjectOf } from "./subject.ts";
 import { type Told, toldTemperatures } from "./told.ts";
-import { type CureDate, cureDate, dateWords } from "./words.ts";
+import { type CureDate, cureDate } from "./words.ts";
 
 /** When the fresh concrete may be drilled, and why. Plain data; days are counted from the pour. */
 export interface CureClock {
@@ -58,6 +56,8 @@ export interface CureClock {
 export interface ClockOptions {
   /** a logger's readings, which count before anything typed */
   readonly log?: readonly LogReading[];
+  /** `word`: the dates alone, without the tables of warmth and the curves */
+  readonly detail?: "whole" | "word";
 }
 
 const PLACE = "cure clock";
@@ -73,7 +73,11 @@ export const cureClock = (job: Job, today: string, options: ClockOptions = {}): 
 const LONG_PAST = 365;
 
 /** The same without a look at the stops, for a caller that has looked. */
-export const runClock = (job: Job, today: string, { log = [] }: ClockOptions = {}): CureClock | Unable => {
+export const runClock = (
+  job: Job,
+  today: string,
+  { log = [], detail = "whole" }: ClockOptions = {},
+): CureClock | Unable => {
   const subject = subjectOf(job);
   const { poured } = subject;
   const since = poured === undefined ? subject.ageDays : daysBetween(poured, today);
@@ -81,7 +85,7 @@ export const runClock = (job: Job, today: string, { log = [] }: ClockOptions = {
     return unable(PLACE, `${capital(subject.words)}: ${Math.floor(since)} days old. There is nothing to wait for.`);
   if (poured === undefined && subject.ageDays === undefined && job.floor.state === "standing" && !hasFreshConcrete(job))
     return unable(PLACE, "No fresh concrete is in this job, and nobody has said when the floor was poured.");
-  return told(job, today, subject, since, toldTemperatures(job, poured, log));
+  return told(job, today, subject, since, toldTemperatures(job, poured, log), detail);
 };
 
 const past = ({ earliest }: Drilling, today: string): boolean => earliest?.date !== undefined && earliest.date <= today;
@@ -89,7 +93,14 @@ const past = ({ earliest }: Drilling, today: string): boolean => earliest?.date 
 const hasFreshConcrete = ({ floor, pour }: Job): boolean =>
   pour !== undefined || floor.zones.some(({ state }) => state === "proposed");
 
-const told = (job: Job, today: string, subject: Subject, since: number | undefined, story: Told): CureClock => {
+const told = (
+  job: Job,
+  today: string,
+  subject: Subject,
+  since: number | undefined,
+  story: Told,
+  detail: "whole" | "word",
+): CureClock => {
   const { asks } = job.lift;
   const { poured } = subject;
   const choice = gainFor(job);
@@ -128,96 +139,25 @@ const told = (job: Job, today: string, subject: Subject, since: number | undefin
     strength,
     drilling,
     sentence: drilling.sentence + (past(drilling, today) ? " That day is past." : ""),
-    heat: !setting || strength.state === "shown" ? [] : waits ? heatRows(setting) : constantRows(setting),
+    heat:
+      !setting || detail === "word" || strength.state === "shown"
+        ? []
+        : waits
+          ? heatRows(setting)
+          : constantRows(setting),
     heatEnough: waits && setting ? heatEnough(setting) : [],
     cylinders: findings,
     notes: story.notes,
     warnings: warningsFor(job, story, choice, potential.strength28, poured, question),
     curve:
-      story.state === "told"
-        ? curveOf(story, choice.gain, potential, maker, strength)
-        : strength.state === "not-known"
-          ? constantCurves(job, choice.gain, potential, maker)
-          : [],
+      detail === "word"
+        ? []
+        : story.state === "told"
+          ? curveOf(story, choice.gain, potential, maker, strength)
+          : strength.state === "not-known"
+            ? constantCurves(job, choice.gain, potential, maker)
+            : [],
   };
 };
-
-const askTerm = (job: Job, ask: number): Term =>
-  term("f", "compressive strength the maker asks", ask, "stress", job.units, {
-    ...(job.lift.asks.strength.known ? { basis: basisWords(job.lift.asks.strength.basis) } : {}),
-  });
-
-const strength28Term = (job: Job, { strength28 }: Subject, counted: number): Term => {
-  const ordered = term("f'c", "28-day strength ordered", strength28.value, "stress", job.units, {
-    basis: strength28.basis,
-  });
-  return counted < strength28.value * (1 - 1e-9)
-    ? term("f'c", "28-day strength counted", counted, "stress", job.units, {
-        basis: "standard-cured cylinders lie under the order",
-        from: [ordered],
-      })
-    : ordered;
-};
-
-const gainTerms = (
-  job: Job,
-  choice: GainChoice,
-  ask: number | undefined,
-  strength28: number,
-  strengthTerm: Term,
-): { needed: Term | undefined; beside: Term | undefined } => {
-  if (ask === undefined) return { needed: undefined, beside: undefined };
-  const of = (gain: GainChoice["gain"], words: string, rest: Partial<Term>): Term =>
-    term("t", words, neededAge(ask, gain, { strength28 }), "days", job.units, rest);
-  return {
-    needed: of(choice.gain, "days of standard curing until the strength asked", {
-      clause: choice.clause,
-      formula: `${choice.formula} = f/f'c, solved for t`,
-      basis: choice.words,
-      from: [askTerm(job, ask), strengthTerm],
-    }),
-    beside: of(choice.beside.gain, `the same by ${choice.beside.words}; beside, not counted`, {
-      clause: choice.beside.words,
-      from: [askTerm(job, ask), strengthTerm],
-    }),
-  };
-};
-
-const warningsFor = (
-  job: Job,
-  story: Told,
-  choice: GainChoice,
-  strength28: number,
-  poured: string | undefined,
-  question: Question | undefined,
-): string[] => {
-  const frost = story.state === "told" ? earlyFrost(story.low, strength28, choice.gain) : undefined;
-  const safe = shown(3.447, "stress", job.units);
-  return [
-    ...(frost === undefined
-      ? []
-      : [
-          `Frost on ${dateWords({ ...cureDate(frost, poured), day: Math.floor(frost) })}, before ${safe} by the cautious count: concrete frozen so early is damaged for good, and waiting does not mend it. Scratch it, sound it, and core it before anything is drilled (ACI 306R, from memory).`,
-        ]),
-    ...(question && !Number.isFinite(neededAge(question.ask, question.gain, question.potential))
-      ? [
-          `The mix ordered never reaches ${shown(question.ask, "stress", job.units)} by the curve: order a stronger one.`,
-        ]
-      : []),
-    ...(question && question.ask > question.potential.strength28
-      ? ["The strength asked lies above the 28-day strength counted."]
-      : []),
-    ...(hottest(story) > 35
-      ? [
-          "Hot at an early age: concrete that hardens hot gains quickly and ends weaker; no credit is given for the heat above 95 °F (35 °C) without a field-cured cylinder.",
-        ]
-      : []),
-  ];
-};
-
-const hottest = ({ state, high }: Told): number =>
-  state === "told"
-    ? Math.max(...high.filter((_, i) => (i === 0 ? 0 : high[i - 1]!.until) < 28).map((s) => s.temperature))
-    : 0;
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -110,6 +110,18 @@ const untilItIsThere = (rows: readonly HeatRow[]): readonly HeatRow[] => {
 
 const MOST = 120;
 
+/** The first day after `from` and up to `to` from which a condition holds that, once it holds, goes on holding. */
+const firstDay = (from: number, to: number, holds: (day: number) => boolean): number | undefined => {
+  if (to <= from || !holds(to)) return undefined;
+  let [no, yes] = [from, to];
+  while (yes - no > 1) {
+    const middle = Math.floor((no + yes) / 2);
+    if (holds(middle)) yes = middle;
+    else no = middle;
+  }
+  return yes;
+};
+
 /** The first whole day until which a warmth must be held for the strength to be there by the maker's day; none where it is anyway or never. */
 export const heatEnough = (setting: Setting): readonly HeatEnough[] => {
   const { job, told, question, poured, now, maker } = setting;
@@ -120,8 +132,7 @@ export const heatEnough = (setting: Setting): readonly HeatEnough[] => {
     .flatMap((holds) => {
       const reached = (until: number): boolean =>
         strengthSpan(warmed(told, now, until, holds), question).cautious <= maker;
-      const days = Array.from({ length: Math.min(MOST, Math.ceil(maker - now)) }, (_, i) => Math.floor(now) + i + 1);
-      const first = days.find(reached);
+      const first = firstDay(Math.floor(now), Math.min(MOST, Math.ceil(maker)), reached);
       if (first === undefined) return [];
       const words = `${printTemperature(holds, job.units)} held until day ${first}`;
       return [

@@ -6,7 +6,7 @@ import { dateWords } from "./words.ts";
 /** The clock on the job's own date; undefined where there is none. */
 const clockOf = (job: Job): CureClock | undefined => {
   if (!job.date) return undefined;
-  const clock = runClock(job, job.date);
+  const clock = runClock(job, job.date, { detail: "word" });
   return isUnable(clock) ? undefined : clock;
 };
 

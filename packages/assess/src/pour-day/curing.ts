@@ -68,7 +68,7 @@ const coverDay = (
     return { day: wanted, why: `${wanted} days at ${keep} or more; colder days do not count` };
   const done = warmDaysDone(told.value, wanted);
   if (done === wanted) return { day: done, why: `${wanted} days at ${keep} or more` };
-  const clock = runClock(job, job.date ?? job.pour?.date ?? "2000-01-01", { log });
+  const clock = runClock(job, job.date ?? job.pour?.date ?? "2000-01-01", { log, detail: "word" });
   const cautious = isUnable(clock) ? undefined : clock.strength.cautious?.day;
   const strong = cautious ?? Number.POSITIVE_INFINITY;
   return done === undefined || strong < done
