@@ -11,6 +11,11 @@ export const firstEntry = ({ shape }: AnyField, count: number): Entry => {
       const made = Object.fromEntries(needed.map(([key, field]) => [key, firstValue(key, field, count)]));
       return "x" in shape.fields && "from" in shape.fields ? { ...made, x: "10 ft" } : made;
     }
+    case "either": {
+      const group = shape.of.find((each) => each.shape.kind === "group" && !("width" in each.shape.fields));
+      if (group?.shape.kind !== "group") return firstValue("", { shape } as AnyField, count);
+      return { ...("id" in group.shape.fields && { id: `${count}` }), ...(firstEntry(group, count) as object) };
+    }
     default:
       return firstValue("", { shape } as AnyField, count);
   }

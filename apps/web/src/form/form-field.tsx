@@ -23,6 +23,7 @@ export const FormField = ({
   readonly depth: number;
 }) => {
   const { shape, doc } = field;
+  const { tree } = useForm();
   const shared = { path, label: labelOf(name), doc };
   switch (shape.kind) {
     case "quantity":
@@ -43,11 +44,13 @@ export const FormField = ({
     case "group":
       return <FormGroup path={path} fields={shape.fields} depth={depth} />;
     case "either": {
-      const group = shape.of[0];
-      return group?.shape.kind === "group" && !("width" in group.shape.fields) ? (
-        <FormGroup path={path} fields={group.shape.fields} depth={depth} />
+      const group = shape.of.find((each) => each.shape.kind === "group" && !("width" in each.shape.fields));
+      const point = shape.of.find((each) => each.shape.kind === "point");
+      if (group?.shape.kind !== "group") return <OutlineRow {...shared} />;
+      return point?.shape.kind === "point" && isList(reach(tree, path)) ? (
+        <PointRow {...shared} axes={point.shape.axes} />
       ) : (
-        <OutlineRow {...shared} />
+        <FormGroup path={path} fields={group.shape.fields} depth={depth} />
       );
     }
     case "version":
@@ -76,7 +79,7 @@ export const FormGroup = (props: {
         return [
           <details key={own} className="group">
             <summary>
-              {labelOf(key)} <span className="row-doc">{field.doc}</span>
+              <span className="group-name">{labelOf(key)}</span> <span className="row-doc">{field.doc}</span>
             </summary>
             {inner}
           </details>,
@@ -110,7 +113,7 @@ const ListPart = (props: {
           ["name", "id", "anchor", "date", "on", "near"].map((key) => factText(under(entry, key))).find(Boolean) ??
           `${i + 1}`;
         return (
-          <details key={own} className="entry" open={entries.length <= 2 && depth < 2}>
+          <details key={own} className="entry" open={summaryOf(entry) === "" && depth < 2}>
             <summary>
               {named} <span className="quiet">{summaryOf(entry)}</span>
             </summary>

@@ -1,0 +1,43 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { type APIRequestContext, expect, type Page } from "@playwright/test";
+
+/** A job of tests/browser/jobs as text. */
+export const jobText = (name: string): string =>
+  readFileSync(fileURLToPath(new URL(`../jobs/${name}.yaml`, import.meta.url)), "utf8");
+
+/** A job of its own for one test, prepared without the page. Returns its id. */
+export const newJob = async (request: APIRequestContext, text: string): Promise<string> => {
+  const reply = await request.post("/api/jobs", { data: { text } });
+  expect(reply.status()).toBe(201);
+  return (await reply.json()).id;
+};
+
+export const textOf = async (request: APIRequestContext, id: string): Promise<string> =>
+  (await (await request.get(`/api/jobs/${id}`)).json()).text;
+
+export const openJob = async (page: Page, id: string, part = ""): Promise<void> => {
+  await page.goto(`/#/jobs/${id}${part && `/${part}`}`);
+  await settled(page);
+};
+
+/** The answer belongs to what is written. */
+export const settled = (page: Page): Promise<void> =>
+  expect(page.locator(".outcome")).toHaveAttribute("data-state", "settled");
+
+/** What is written has reached the server. */
+export const kept = (page: Page): Promise<void> => expect(page.locator("[data-keeping=kept]")).toBeVisible();
+
+export const outcomeIs = (page: Page, word: string): Promise<void> =>
+  expect(page.locator(".outcome[data-state=settled] .outcome-word")).toHaveText(word);
+
+/** The field of a fact, by its place in the job. */
+export const field = (page: Page, path: string) => page.locator(`[id="${path}"]`);
+
+export const part = (page: Page, id: string) => page.locator(`#part-${id}`);
+
+/** Opens a part of the job by its heading. */
+export const openPart = async (page: Page, id: string): Promise<void> => {
+  const head = part(page, id).locator("h3 > button").first();
+  if ((await head.getAttribute("aria-expanded")) === "false") await head.click();
+};

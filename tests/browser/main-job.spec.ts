@@ -1,0 +1,122 @@
+import { expect, test } from "@playwright/test";
+import { tabTo, writeByKeys } from "./hand/by-keys.ts";
+import { unfold, writeByMouse } from "./hand/by-mouse.ts";
+import { bay, floor, lift, strength, tendons } from "./hand/garage.ts";
+import { field, kept, openPart, outcomeIs, part, settled, textOf } from "./hand/page.ts";
+
+const idOf = (url: string): string => /#\/(?:jobs|lifts)\/([^/]+)/.exec(url)?.[1] ?? "";
+
+test("a lift from its floor page, a floor with two unknowns, settled, moved, and the installer's sheet: by mouse", async ({
+  page,
+}) => {
+  await page.goto("/#/lifts");
+  await page.getByRole("button", { name: "New lift" }).click();
+  await writeByMouse(page, page.locator("main"), lift);
+  await kept(page);
+
+  await page.getByRole("link", { name: "Jobs" }).click();
+  await page.getByRole("button", { name: "New job" }).click();
+  await openPart(page, "lift");
+  await page.locator("#take-lift").selectOption({ label: "Tarn 9 Twin" });
+  await expect(field(page, "lift.rated")).toHaveValue("9000 lb");
+  await openPart(page, "floor");
+  await writeByMouse(page, part(page, "floor"), floor);
+  await openPart(page, "position");
+  await writeByMouse(page, part(page, "position"), bay);
+  await outcomeIs(page, "Hold");
+  await expect(page.locator(".outcome")).toContainText("post-tensioned");
+
+  await writeByMouse(page, part(page, "floor"), tendons);
+  await outcomeIs(page, "Hold");
+  await expect(page.locator(".outcome")).toContainText("strength");
+  await writeByMouse(page, part(page, "floor"), strength);
+  await outcomeIs(page, "Accept");
+  await kept(page);
+
+  // dragged over the saw cut, and back with one step
+  const left = field(page, "columns.left-x");
+  const board = page.locator("svg.plan-board");
+  await board.scrollIntoViewIfNeeded();
+  const place = await board.locator("[data-path=columns] .thing-base, [data-path=columns]").first().boundingBox();
+  await page.mouse.move(place!.x + 6, place!.y + place!.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(place!.x + 40, place!.y + place!.height / 2, { steps: 8 });
+  await page.mouse.up();
+  await expect(left).not.toHaveValue("33 in");
+  await expect(page.locator(".outcome[data-state=settled] .outcome-word")).not.toHaveText("Accept");
+  const undo = page.getByRole("button", { name: "Undo" });
+  await undo.click();
+  await expect(left).toHaveValue("33 in");
+  await outcomeIs(page, "Accept");
+  await kept(page);
+
+  await openPart(page, "papers");
+  await part(page, "papers")
+    .getByRole("button", { name: /installer/i })
+    .first()
+    .click();
+  const sheet = part(page, "papers").locator("img.page-picture").first();
+  await expect(sheet).toBeVisible();
+  await expect(sheet).toHaveAttribute("alt", /column/);
+  const pdf = await page.request.get(
+    (await part(page, "papers").getByRole("link", { name: "PDF" }).getAttribute("href"))!,
+  );
+  expect((await pdf.body()).subarray(0, 5).toString()).toBe("%PDF-");
+  const text = await textOf(page.request, idOf(page.url()));
+  expect(text).toContain("postTension: none-shown");
+  expect(text).toContain("Tarn 9 Twin");
+  await unfold(part(page, "answer"));
+});
+
+test("the same with nothing but the keyboard", async ({ page }) => {
+  await page.goto("/#/lifts");
+  const press = async (selector: string, key = "Enter") => {
+    await tabTo(page, selector);
+    await page.keyboard.press(key);
+  };
+  await expect(page.getByRole("button", { name: "New lift" })).toBeVisible();
+  await press("button.decide");
+  await expect(field(page, "lift.name")).toBeVisible();
+  await writeByKeys(page, "main", lift);
+  await kept(page);
+  await press('nav a[href="#/"]');
+  await expect(page.getByRole("button", { name: "New job" })).toBeVisible();
+  await press("button.decide");
+  await expect(page.locator("#part-lift")).toBeVisible();
+  if ((await part(page, "lift").getAttribute("data-state")) !== "open") await press("#part-lift h3 > button");
+  await expect(page.locator("#take-lift option", { hasText: "Tarn 9 Twin" }).first()).toBeAttached();
+  await tabTo(page, "#take-lift");
+  await page.keyboard.type("Tarn");
+  await expect(field(page, "lift.rated")).toHaveValue("9000 lb");
+
+  await press("#part-floor h3 > button");
+  await writeByKeys(page, "#part-floor", floor);
+  await press("#part-position h3 > button");
+  await writeByKeys(page, "#part-position", bay);
+  await outcomeIs(page, "Hold");
+  await writeByKeys(page, "#part-floor", tendons);
+  await outcomeIs(page, "Hold");
+  await writeByKeys(page, "#part-floor", strength);
+  await outcomeIs(page, "Accept");
+
+  await tabTo(page, "svg.plan-board [data-path=columns]");
+  const left = field(page, "columns.left-x");
+  for (let i = 0; i < 3; i++) await page.keyboard.press("Shift+ArrowRight");
+  await expect(left).toHaveValue(/^5' 9"|69 in|5'-9"|5 ft 9 in/);
+  await expect(page.locator(".outcome[data-state=settled] .outcome-word")).not.toHaveText("Accept");
+  await page.keyboard.press("Control+Z");
+  await expect(left).toHaveValue("33 in");
+  await outcomeIs(page, "Accept");
+  await settled(page);
+
+  await press("#part-papers h3 > button");
+  await tabTo(page, "#part-papers .sheets button");
+  for (
+    let i = 0;
+    i < 40 && !(await page.evaluate(() => /installer/i.test(document.activeElement?.textContent ?? "")));
+    i++
+  )
+    await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect(page.locator("#part-papers img.page-picture").first()).toBeVisible();
+});
