@@ -1,6 +1,6 @@
 import { CurveTable } from "./curve-table.tsx";
+import { freest } from "./freest.ts";
 import { scaleOf, ticksOf } from "./scale.ts";
-import { spread } from "./spread.ts";
 
 /** One row of values over the same base. */
 export interface Curve {
@@ -24,7 +24,7 @@ const TOP = 26;
 const BOTTOM = 40;
 const LINE = 14;
 
-/** Curves over a base line: told apart by their strokes and named beside their ends, with the figures in a table below. */
+/** Curves over a base line: told apart by their strokes, with the figures in a table below. */
 export const CurvePicture = (props: {
   readonly title: string;
   readonly x: string;
@@ -43,14 +43,27 @@ export const CurvePicture = (props: {
   const ofY = [0, ...all.map(([, v]) => v), ...marks.flatMap((m) => (m.along === "y" ? [m.at] : []))];
   const across = scaleOf(ofX, [LEFT, WIDE - RIGHT]);
   const up = scaleOf(ofY, [HIGH - BOTTOM, TOP]);
-  const named = spread(
-    drawn.map(({ points }) => up(points.at(-1)![1]) - 5),
-    LINE,
-    [TOP + 4, HIGH - BOTTOM - 4],
-  );
+  const inked = all.map(([a, b]) => ({ x: across(a), y: up(b) }));
+  const placesAlong = (y: number) =>
+    [y - 5, y + 14].flatMap((line) => [
+      { x: WIDE - RIGHT - 4, y: line, textAnchor: "end" as const },
+      { x: LEFT + 6, y: line, textAnchor: "start" as const },
+    ]);
   return (
     <figure className="picture">
       <figcaption>{title}</figcaption>
+      {drawn.length > 1 && (
+        <ul className="picture-legend">
+          {drawn.map(({ name, pen }) => (
+            <li key={name}>
+              <svg viewBox="0 0 34 8" width="34" height="8" aria-hidden="true" className="picture-curve" data-pen={pen}>
+                <polyline points="0,4 34,4" />
+              </svg>
+              {name}
+            </li>
+          ))}
+        </ul>
+      )}
       <svg viewBox={`0 0 ${WIDE} ${HIGH}`} role="img" aria-label={`${title}; the figures stand in the table below`}>
         {ticksOf(ofX).map((v) => (
           <g key={v}>
@@ -79,9 +92,7 @@ export const CurvePicture = (props: {
           along === "y" ? (
             <g key={words} className="picture-mark">
               <path d={`M${LEFT} ${up(at)}H${WIDE - RIGHT}`} />
-              <text x={LEFT + 6} y={up(at) - 4}>
-                {words}
-              </text>
+              <text {...freest(placesAlong(up(at)), words, inked)}>{words}</text>
             </g>
           ) : (
             <g key={words} className="picture-mark">
@@ -96,14 +107,9 @@ export const CurvePicture = (props: {
             </g>
           ),
         )}
-        {drawn.map(({ name, points, pen }, i) => (
+        {drawn.map(({ name, points, pen }) => (
           <g key={name} className="picture-curve" data-pen={pen}>
             <polyline points={points.map(([a, b]) => `${across(a)},${up(b)}`).join(" ")} />
-            {drawn.length > 1 && (
-              <text x={across(points.at(-1)![0]) - 4} y={named[i]} textAnchor="end">
-                {name}
-              </text>
-            )}
           </g>
         ))}
       </svg>

@@ -62,12 +62,16 @@ export const PadAnswerView = (props: {
       <CheckList checks={best.checks} units={units} />
       <BarPicture
         title="What the alternatives cost"
-        bars={[best, ...others, ...(habit ? [habit] : [])].map(({ words, bill, verdict }, i, all) => ({
-          name: `${habit && i === all.length - 1 ? "the trade's habit: " : ""}${words}${verdict === "meets" ? "" : " (falls short)"}`,
+        bars={[best, ...others, ...(habit ? [habit] : [])].map(({ words, bill, verdict, design }, i, all) => ({
+          name: `${habit && i === all.length - 1 ? "the trade's habit: " : ""}${words}${design.join === "dowelled" ? " (counts on dowels)" : ""}${verdict === "meets" ? "" : " (falls short)"}`,
           value: bill.total,
           words: money(bill.total, bill.currency),
         }))}
       />
+      {others.some(({ design }) => design.join === "dowelled") && (
+        <p className="quiet">Proposed is the cheapest that does not count on dowels.</p>
+      )}
+      <BillTable bill={best.bill} />
       {habit && (
         <p>
           <b>By the trade's habit</b> (about 3 ft around each column, 2 in deeper than asked): {habit.words},{" "}
@@ -100,6 +104,40 @@ export const PadAnswerView = (props: {
   );
 };
 
+/** What the sum is made of. */
+const BillTable = ({ bill }: { bill: Plan["best"]["bill"] }) => (
+  <details className="more">
+    <summary>What makes {money(bill.total, bill.currency)}</summary>
+    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+    <section className="table-window" tabIndex={0} aria-label="The bill">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">How much</th>
+            <th scope="col">Price</th>
+            <th scope="col">Cost</th>
+          </tr>
+        </thead>
+        <tbody>
+          {bill.lines.map((line) => (
+            <tr key={line.what}>
+              <th scope="row">{line.what}</th>
+              <td>{line.amount}</td>
+              <td>
+                {line.price}
+                {line.basis === "invented" && " *"}
+              </td>
+              <td>{money(line.money, bill.currency)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+    <p className="quiet">* an invented price stands in; write your own quotes under prices.</p>
+  </details>
+);
+
 const money = (amount: number, currency: string): string =>
   `${currency === "$" ? "$" : ""}${Math.round(amount).toLocaleString("en-US")}${currency === "$" ? "" : ` ${currency}`}`;
 
@@ -117,8 +155,6 @@ const curve = (
   pen,
   points: rows.flatMap(({ depth, figures }) => {
     const value = isUnable(figures) ? Number.NaN : of(figures);
-    return Number.isFinite(value)
-      ? [[inUsualUnit(depth.value, depth.unit, units), Math.min(value, MOST)] as const]
-      : [];
+    return value <= MOST ? [[inUsualUnit(depth.value, depth.unit, units), value] as const] : [];
   }),
 });

@@ -1,5 +1,6 @@
 import { jobFields } from "@floorworthy/job/form";
 import { useMemo } from "react";
+import { Fold } from "../../fold.tsx";
 import { FormGroup } from "../../form/form-field.tsx";
 import { SharedDrawing } from "../../plan/shared-drawing.tsx";
 import { useWork } from "../../work/use-work.ts";
@@ -43,15 +44,7 @@ export const UpkeepPart = ({ open, units }: PartProps) => {
               ))}
             </ol>
           )}
-          {upkeep.anchors.length > 0 && (
-            <ul>
-              {upkeep.anchors.map(({ anchor, sentence }) => (
-                <li key={anchor}>
-                  <b>{anchor}</b> {sentence}
-                </li>
-              ))}
-            </ul>
-          )}
+          <AnchorLines anchors={upkeep.anchors} />
           {upkeep.cracks.map(({ crack, sentence }) => (
             <p key={crack}>{sentence}</p>
           ))}
@@ -65,6 +58,32 @@ export const UpkeepPart = ({ open, units }: PartProps) => {
       )}
       {plan && <VehicleAsk text={open.text} units={units} day={day} classes={plan.classes} vehicles={plan.vehicles} />}
       <FormGroup path="" fields={fields} depth={0} only={["visits", "choices"]} />
+    </>
+  );
+};
+
+/** How many anchors are in sight before the rest is asked for. */
+const IN_SIGHT = 6;
+
+/** What the rounds say of each anchor, the first few in sight. */
+const AnchorLines = ({ anchors }: { anchors: readonly { readonly anchor: string; readonly sentence: string }[] }) => {
+  const list = (some: typeof anchors) => (
+    <ul>
+      {some.map(({ anchor, sentence }) => (
+        <li key={anchor}>
+          {!sentence.startsWith(anchor) && <b>{anchor}</b>} {sentence}
+        </li>
+      ))}
+    </ul>
+  );
+  return (
+    <>
+      {anchors.length > 0 && list(anchors.slice(0, IN_SIGHT))}
+      {anchors.length > IN_SIGHT && (
+        <Fold name="more" head={`${anchors.length - IN_SIGHT} more anchors`}>
+          {list(anchors.slice(IN_SIGHT))}
+        </Fold>
+      )}
     </>
   );
 };
