@@ -97,7 +97,12 @@ test("the curves of the chart end where the clock says: the cautious one meets t
 });
 
 test("none under a stop, and none for a floor of long ago", () => {
-  for (const name of ["stamp-at-the-door.yaml", "store-room-below.yaml", "old-floor-no-papers.yaml"]) {
+  for (const name of [
+    "stamp-at-the-door.yaml",
+    "store-room-below.yaml",
+    "old-floor-no-papers.yaml",
+    "records-in-hand.yaml",
+  ]) {
     const job = jobOf(text(name));
     const pages = cureCard().draw(job, assess(job), { date: "2026-05-05", paper: "letter" });
     expect(isUnable(pages), name).toBe(true);

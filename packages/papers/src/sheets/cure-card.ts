@@ -18,6 +18,8 @@ import { setTable, type Table } from "./table.ts";
 
 const PLACE = "cure and saw card";
 const GAP = 4;
+/** Where the maker's page has no days. */
+const LEAST_DAYS = 28;
 const HEAD = 15;
 
 /** The day, large enough to be read from the door. */
@@ -161,6 +163,11 @@ const draw =
     if (why) return unable(PLACE, why);
     const clock = cureClock(job, date, { log });
     if (isUnable(clock)) return clock;
+    if (clock.told === "not-told" && (clock.age ?? 0) > (clock.maker?.day ?? LEAST_DAYS))
+      return unable(
+        PLACE,
+        "The maker's days are over and no temperatures were told: there is nothing left to write down.",
+      );
     const frame = { paper, lies: "upright" } as const;
     const items = body(job, clock, pourDay(job, weather, { log }), bodyOf(frame));
     if (!items) return unable(PLACE, "There is too much to say for one readable page.");
