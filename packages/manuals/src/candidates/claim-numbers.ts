@@ -121,8 +121,15 @@ const costOf = (cue: Cue, value: FoundValue, values: readonly FoundValue[], { te
   const [from, to] = before ? [cue.to, value.from] : [value.to, cue.from];
   const between = text.slice(from, Math.max(from, to));
   const crossed = values.filter((v) => v !== value && v.dimension === value.dimension && v.from >= from && v.to <= to);
-  const breaks = between.match(form === "cell" ? /;/g : /[,;:]|\band\b/g)?.length ?? 0;
-  return between.length + CROSSING * crossed.length + 6 * breaks + (before ? 0 : 2);
+  const breaks = [...between.matchAll(/[,;:]|\band\b/g)].map(([mark]) => BREAKS[before ? "before" : "after"][mark] ?? 0);
+  const broken = form === "cell" ? 0 : breaks.reduce((sum, cost) => sum + cost, 0);
+  return between.length + CROSSING * crossed.length + broken + (before ? 0 : 2);
+};
+
+/** What a stop between a word and its value costs, in letters; after the value it parts more. */
+const BREAKS: Readonly<Record<"before" | "after", Readonly<Record<string, number>>>> = {
+  before: { ",": 6, ";": 30, ":": 0, and: 6 },
+  after: { ",": 20, ";": 60, ":": 30, and: 20 },
 };
 
 /** Words for places in one list: the edge, any joint or a crack share the distance. */

@@ -79,7 +79,7 @@ export const claimWords = ({ text, from }: Statement): readonly Claim[] =>
   });
 
 const COUNTED = new RegExp(
-  `(?<![\\p{L}\\d.,/-])\\(?(?<n>\\d{1,2}|${numberWords})\\)?(?![\\d.,]*\\d)(?= (?:[\\p{L}\\d/"″.-]+ ){0,4}?(?:anchors?|dowels?|anchor bolts?|bolts)\\b)`,
+  `(?<![\\p{L}\\d.,/-])\\(?(?<n>\\d{1,2}|${numberWords})\\)?(?![\\d.,]*\\d)(?! ?(?:in\\b|mm|ft\\b|lbs?\\b|kg|["″]))(?= (?:[\\p{L}\\d/"″.-]+ ){0,4}?(?:anchors?|dowels?|anchor bolts?|bolts)\\b)`,
   "giu",
 );
 const LAST = /(?:[:\s]|^)\(?(?<n>\d{1,2})\)?\.?\s*(?:pcs?\.?|off|pieces?)?$/iu;
@@ -89,7 +89,7 @@ const EACH =
 /** How many anchors hold one column. */
 export const claimCount = ({ text, from, form }: Statement): readonly Claim[] => {
   if (!/anchors?|dowels?|bolts/i.test(text) || !EACH.test(text)) return [];
-  const counted = [...text.matchAll(COUNTED)].find(
+  const counted = [...text.matchAll(COUNTED)].findLast(
     (m) => m.index >= from && !/(?:in\.?|mm|x|×)\s*$/.test(text.slice(0, m.index)),
   );
   const last = LAST.exec(text);

@@ -1,7 +1,9 @@
-import type { Block, Cell, PrintedLine, Row } from "../layout/index.ts";
+import { type Block, type Cell, lineAt, type PrintedLine, type Row } from "../layout/index.ts";
+import { findValues } from "../values/index.ts";
 import { unitPatterns } from "../values/unit-patterns.ts";
 import { fieldRules } from "./field-rules.ts";
 import { isModelName, namedIn } from "./models.ts";
+import { sentencesOf } from "./sentences.ts";
 import type { Statement } from "./statement.ts";
 
 type Table = Extract<Block, { kind: "table" }>;
@@ -102,6 +104,17 @@ const statement = (label: string, value: string, cell: Cell, models: readonly st
   return { text: head + whole, from: head.length, lineAt: () => cell.lines[0]!, models, lead: [], form: "cell" };
 };
 
+/** A cell that says everything itself: text that only happens to stand beside other text. */
+const alone = (cell: Cell): readonly Statement[] =>
+  sentencesOf(cell.text).map(({ from, text }) => ({
+    text,
+    from: 0,
+    lineAt: (place) => lineAt(cell, from + place),
+    models: [],
+    lead: [],
+    form: "sentence",
+  }));
+
 const labelled = (
   { cells }: Row,
   names: ReadonlyMap<number, string>,
@@ -115,6 +128,7 @@ const labelled = (
       ? [{ text: label.text, from: 0, lineAt: () => label.lines[0]!, models: [], lead: [], form: "sentence" }]
       : [];
   const rest = cells.slice(keyed + 1);
+  if (label.text.length > 40 && findValues(label.text).length > 0) return cells.flatMap(alone);
   const unitCell = rest.find((cell) => cell.from === unitColumn || (rest.length > 1 && UNIT.test(cell.text.trim())));
   const unit = unitCell?.text.replace(/[()[\]]/g, "").trim();
   return rest
