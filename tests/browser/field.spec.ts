@@ -156,7 +156,7 @@ test.describe("with requests in hand", () => {
   });
 
   test("a drilled hole changes the outcome; corrected, it stays one reading", async ({ page, request }) => {
-    const id = await jobOf(request, fileOf("1-kept-tickets").replace(/ {2}readings:[^]*?(?= {2}ground:)/, ""));
+    const id = await jobOf(request, fileOf("1-kept-tickets").replace(/ {2}readings:[\s\S]*?(?= {2}ground:)/, ""));
     await page.goto(`/#/jobs/${id}`);
     await expect(page.locator(".outcome")).toHaveAttribute("data-state", "settled");
     const before = await page.locator(".outcome-sentence").textContent();

@@ -14,12 +14,16 @@ interface AskProps {
 export const AskRow = (props: AskProps) =>
   props.question.kind === "choice" ? <ChoiceAsk {...props} /> : <TypedAsk {...props} />;
 
-const Last = ({ last }: { last: string | undefined }) => (last ? <span className="ask-last">last: {last}</span> : null);
+const Last = ({ question: { last, hint } }: { question: Question }) => (
+  <>
+    {hint && <span className="ask-last">{hint}</span>}
+    {last && <span className="ask-last">last: {last}</span>}
+  </>
+);
 
 const Picks = (props: {
   readonly picks: readonly Pick[];
   readonly value: string;
-  readonly said: string;
   readonly onPick: (value: string) => void;
 }) => (
   <div className="picks">
@@ -42,9 +46,9 @@ const ChoiceAsk = ({ question, value, fault, onChange }: AskProps) => {
   return (
     <fieldset className="ask" data-wrong={fault !== undefined || undefined} aria-describedby={`${id}-said`}>
       <legend>
-        {question.ask} <Last last={question.last} />
+        {question.ask} <Last question={question} />
       </legend>
-      <Picks picks={question.choices} value={value} said={question.ask} onPick={onChange} />
+      <Picks picks={question.choices} value={value} onPick={onChange} />
       <p id={`${id}-said`} className="ask-said">
         {fault}
       </p>
@@ -67,7 +71,7 @@ const TypedAsk = ({ question, value, fault, onChange }: AskProps) => {
     <div className="ask" data-wrong={fault !== undefined || undefined} data-kind={question.kind}>
       <div className="ask-head">
         <label htmlFor={id}>{question.ask}</label>
-        <Last last={question.last} />
+        <Last question={question} />
       </div>
       <div className="ask-hand">
         <input
@@ -114,7 +118,7 @@ const TypedAsk = ({ question, value, fault, onChange }: AskProps) => {
           ))}
         </fieldset>
       )}
-      {measured?.picks && <Picks picks={measured.picks} value={value} said={question.ask} onPick={onChange} />}
+      {question.picks && <Picks picks={question.picks} value={value} onPick={onChange} />}
       <p id={`${id}-said`} className="ask-said" aria-live="polite">
         {said}
       </p>

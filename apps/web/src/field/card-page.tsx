@@ -38,7 +38,7 @@ const Opened = ({ jobId, card, step }: { jobId: string; card: Card; step: string
     <main className="card" data-card={card.id}>
       <header className="card-head">
         <a href={job}>‹ {hand?.plan?.title ?? "Job"}</a>
-        <h2>{card.title}</h2>
+        <h1>{card.title}</h1>
       </header>
       <WaitingLine show="always" />
       {!globalThis.isSecureContext && (
@@ -79,12 +79,17 @@ const InHand = (props: {
   }, [place, draft, change]);
 
   const ended = stopOfCard(draft);
-  const stop = plan?.stop.length ? plan.stop : ended && ended.step !== place ? [ended.words] : [];
+  const stop =
+    ended && ended.step !== place
+      ? [ended.words]
+      : plan?.stop.length && !(ended && card.id === "installation")
+        ? plan.stop
+        : [];
   const closed =
     step !== undefined && (plan?.open !== "all" || ended !== undefined) && stepState(draft, step) === "open";
   const onward = place === "start" ? steps[0] : steps[index + 1];
   const before = (place === "end" ? steps.at(-1)?.id : steps[index - 1]?.id) ?? "start";
-  const next = place === "end" ? undefined : (onward?.id ?? "end");
+  const next = place === "end" ? undefined : ended ? "end" : (onward?.id ?? "end");
   const keepAndGo = () => {
     if (step && Object.keys(faultsAt(draft, card.id, step)).length > 0) {
       setTried(step.id);
@@ -102,9 +107,14 @@ const InHand = (props: {
     <>
       {steps.length > 0 && <ProgressLine steps={steps} at={index} draft={draft} listAddress={at("end")} />}
       <StopPanel id="card-stop" lines={stop} />
-      <h3 ref={head} tabIndex={-1} className="card-name">
+      {plan?.faults.map((fault) => (
+        <p key={fault} role="alert">
+          {fault}
+        </p>
+      ))}
+      <h2 ref={head} tabIndex={-1} className={plan?.open === "none" ? "unseen" : "card-name"}>
         {step ? step.name : place === "end" ? "The list" : card.says}
-      </h3>
+      </h2>
       {step?.where.map((line) => (
         <p key={line} className="card-where">
           {line}
@@ -122,7 +132,7 @@ const InHand = (props: {
         <a href={place === "start" ? at("").split("/cards/")[0] : at(before)}>Back</a>
         {steps.length > 0 && next && (
           <button type="button" className="decide" onClick={keepAndGo}>
-            {onwardWords(card, hand, step, onward, place)}
+            {onwardWords(card, hand, step, ended ? undefined : onward, place)}
           </button>
         )}
       </nav>
@@ -140,7 +150,7 @@ const onwardWords = (
   const to = onward?.name ?? "the list";
   if (place === "start" || !step) return `Begin: ${to}`;
   const state = stepState(draft, step);
-  if (state === "open") return `Skip, on to ${to}`;
+  if (state === "open") return onward ? `Skip, on to ${to}` : `On to ${to}`;
   return state === "typed" && card.keeps === "each" ? `Keep, on to ${to}` : `On to ${to}`;
 };
 

@@ -8,7 +8,7 @@ export const CardStart = ({ card, hand }: { card: Card; hand: CardInHand }) => {
   return (
     <>
       {plan.stop.length === 0 && <p className="card-sentence">{plan.sentence}</p>}
-      {plan.before.length > 0 && (
+      {plan.before.length > 0 && plan.open !== "none" && (
         <details className="card-more" open={plan.before.length <= 4}>
           <summary>Before you begin</summary>
           <ul>

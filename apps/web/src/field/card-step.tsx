@@ -1,3 +1,4 @@
+import { Fragment } from "react";
 import { HitAdvice } from "../job/hit-advice.tsx";
 import { useWork } from "../work/use-work.ts";
 import { WorkState } from "../work/work-state.tsx";
@@ -6,7 +7,7 @@ import type { Card } from "./cards.ts";
 import { answersAt, readAnswers, withAnswer } from "./draft.ts";
 import { PhotoRow } from "./photo-row.tsx";
 import type { Step } from "./question.ts";
-import { faultsAt, stopOnTheSpot } from "./rules.ts";
+import { faultsAt, openLooks, stopOnTheSpot } from "./rules.ts";
 import { StopPanel } from "./stop-panel.tsx";
 import type { CardInHand } from "./use-card.ts";
 
@@ -24,20 +25,23 @@ export const CardStep = (props: {
   const answers = answersAt(draft, step.id);
   const faults = faultsAt(draft, card.id, step);
   const says = plan?.says[step.id.toUpperCase()];
-  const spot = stopOnTheSpot(card.id, answers);
+  const spot = stopOnTheSpot(card.id, step, answers);
+  const open = step.is === "looks" || card.id !== "drill" ? [] : openLooks(draft, hand.steps);
   const rows = (rank: "rare" | undefined) =>
     step.questions
       .filter((question) => question.rank === rank)
       .map((question) => {
         const value = answers[question.key] ?? "";
         return (
-          <AskRow
-            key={question.key}
-            question={question}
-            value={value}
-            fault={told === "all" || value.trim() !== "" ? faults[question.key] : undefined}
-            onChange={(next) => change((before) => withAnswer(before, step.id, question.key, next))}
-          />
+          <Fragment key={question.key}>
+            <AskRow
+              question={question}
+              value={value}
+              fault={told === "all" || value.trim() !== "" ? faults[question.key] : undefined}
+              onChange={(next) => change((before) => withAnswer(before, step.id, question.key, next))}
+            />
+            {spot?.key === question.key && <Stopped card={card} hand={hand} step={step} words={spot.words} />}
+          </Fragment>
         );
       });
   const rare = rows("rare");
@@ -48,18 +52,12 @@ export const CardStep = (props: {
           {says.words}
         </p>
       )}
-      {step.looks && (
-        <ul className="card-looks">
-          {step.looks.map(({ what, how }) => (
-            <li key={what}>
-              <b>{what}</b>: {how}
-            </li>
-          ))}
-        </ul>
+      {open.length > 0 && (
+        <p className="card-says" data-weight="look">
+          No hole yet. Not seen and clear: {open.join("; ")}.
+        </p>
       )}
       {rows(undefined)}
-      {spot && <StopPanel id="spot-stop" lines={[spot]} />}
-      {card.id === "installation" && <Hit hand={hand} step={step} />}
       <PhotoRow jobId={jobId} place={`${card.id}/${step.id}`} step={step} draft={draft} change={change} />
       {rare.length > 0 && (
         <details className="card-more">
@@ -71,24 +69,30 @@ export const CardStep = (props: {
   );
 };
 
-/** The drill met something: what now. */
-const Hit = ({ hand, step }: { hand: CardInHand; step: Step }) => {
+/** Drilling ended here; where the drill met something it is said what now. */
+const Stopped = (props: {
+  readonly card: Card;
+  readonly hand: CardInHand;
+  readonly step: Step;
+  readonly words: string;
+}) => {
+  const { card, hand, step, words } = props;
   const { met, depth } = readAnswers(step, answersAt(hand.draft, step.id));
-  const hit = met !== undefined && met !== "nothing";
   const { text, plan } = hand;
+  const hit = card.id === "installation" && met !== undefined;
   const asked = hit && depth !== undefined && text !== undefined && plan ? { text, plan, depth, met } : undefined;
   const work = useWork(
     "hitPlan",
     asked && [asked.text, asked.plan.units, { hole: step.id, depth: asked.depth, met: asked.met }],
   );
-  if (!hit) return null;
   return (
     <>
       <StopPanel
-        id="hit-stop"
+        id="spot-stop"
         lines={[
-          `Stop drilling at ${step.id}.`,
-          ...(depth === undefined ? ["Write how deep it stopped; then it says what now."] : []),
+          words,
+          ...(hit && depth === undefined ? ["Write how deep it stopped; then it says what now."] : []),
+          ...(asked && work.value && !work.value.ok ? [work.value.why] : []),
         ]}
       />
       {asked && <WorkState work={work} what="Looking for a way on" />}

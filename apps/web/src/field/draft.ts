@@ -73,7 +73,7 @@ export type StepState = "open" | "typed" | "kept";
 export const stepState = (draft: CardDraft | undefined, step: Step): StepState => {
   const answers = answersAt(draft, step.id);
   const said = Object.values(answers).some((value) => value.trim() !== "");
-  if (step.looks) return said ? "kept" : "open";
+  if (step.is === "looks") return said ? "kept" : "open";
   const kept = draft?.kept[step.id];
   if (kept !== undefined && kept === JSON.stringify(readAnswers(step, answers))) return "kept";
   return said || kept !== undefined ? "typed" : "open";

@@ -36,7 +36,7 @@ const takenBack = (draft: CardDraft, step: Step, read: Answers): Answers => {
 export const entryOfStep = (card: CardId, draft: CardDraft, step: Step): EntryBody | undefined => {
   const said = readAnswers(step, answersAt(draft, step.id));
   const read = { ...takenBack(draft, step, said), ...said };
-  if (step.looks || !some(read)) return undefined;
+  if (step.is === "looks" || !some(read)) return undefined;
   switch (card) {
     case "drill":
       return drillEntry(step, read);

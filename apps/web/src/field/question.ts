@@ -4,6 +4,7 @@ import type { Dimension, Unit } from "@floorworthy/engine/quantities";
 export type Question = {
   readonly key: string;
   readonly ask: string;
+  readonly hint?: string;
   /** what was read the last time, in words */
   readonly last?: string | undefined;
   /** asked rarely: folded away until wanted */
@@ -22,7 +23,7 @@ export type Question = {
       readonly fractions?: "eighths";
     }
   | { readonly kind: "choice"; readonly choices: readonly Pick[] }
-  | { readonly kind: "words"; readonly type?: "text" | "date" | "time" }
+  | { readonly kind: "words"; readonly type?: "text" | "date" | "time"; readonly picks?: readonly Pick[] }
 );
 
 export interface Pick {
@@ -46,9 +47,14 @@ export interface Step {
   readonly fixed: { readonly [key: string]: Plain };
   /** of its photographs */
   readonly note: string;
-  /** a list to be looked through instead of a hole or a nut */
-  readonly looks?: readonly { readonly what: string; readonly how: string }[];
+  /** looked through before the first hole; nothing of it goes into the file */
+  readonly is?: "looks";
+  /** how deep a hole has to be, mm */
+  readonly depthAsked?: number;
 }
+
+/** A card's plan before what is typed on it has been looked at. */
+export type JobPlan = Omit<CardPlan, "faults">;
 
 /** What a card is made of, from the job as it stands with everything on this device. */
 export interface CardPlan {
@@ -70,4 +76,6 @@ export interface CardPlan {
   readonly says: { readonly [step: string]: { readonly words: string; readonly weight: "stop" | "look" | "calm" } };
   /** what the job comes to with all of it */
   readonly standing: string;
+  /** why what is typed on the card cannot be read together with the job; empty where it can */
+  readonly faults: readonly string[];
 }

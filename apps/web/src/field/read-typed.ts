@@ -1,4 +1,4 @@
-import { dimensionOf, fromBase, readQuantity } from "@floorworthy/engine/quantities";
+import { dimensionOf, fromBase, readQuantity, type Unit } from "@floorworthy/engine/quantities";
 import { printed, unitFor } from "../quantities/shown.ts";
 import type { Question } from "./question.ts";
 
@@ -18,6 +18,12 @@ const signed: readonly string[] = ["length", "temperature"];
 /** A keypad may offer a comma only: with one or two figures after it, it can be nothing but a decimal comma. */
 const pointed = (text: string): string => text.replace(/^([+-]?\d+),(\d{1,2})(?!\d)/, "$1.$2");
 
+/** A wrench reads lb-ft or N·m, not the units of the calculation. */
+const wrench: Partial<Record<Unit, Unit>> = { "lb-ft": "N·m", N·m: "lb-ft" };
+
+const otherUnit = (unit: Unit): Unit =>
+  wrench[unit] ?? unitFor(unit, unitFor(unit, "si") === unit ? "inch-pound" : "si");
+
 /** Reads a typed quantity; a bare number is of the question's unit, which stands beside the field. */
 export const readTyped = (typed: string, { dimension, unit, usual }: QuantityQuestion): Typed => {
   const text = pointed(typed.trim());
@@ -29,7 +35,7 @@ export const readTyped = (typed: string, { dimension, unit, usual }: QuantityQue
   if (!reading.ok) return { state: "mistake", words: `${reading.message} ${reading.hint}` };
   if (reading.value < 0 && !(signed.includes(dimension) && dimension === "temperature"))
     return { state: "mistake", words: `${written} is less than nothing. Write it without the minus.` };
-  const other = unitFor(reading.unit, unitFor(reading.unit, "si") === reading.unit ? "inch-pound" : "si");
+  const other = otherUnit(reading.unit);
   const same = other === reading.unit || dimensionOf(other) !== dimension;
   const says = same ? written : `${written} = ${printed(fromBase(reading.value, other), other)}`;
   const odd = usual && (reading.value < usual[0] || reading.value > usual[1]);

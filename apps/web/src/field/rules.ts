@@ -1,5 +1,6 @@
+import { readQuantity } from "@floorworthy/engine/quantities";
 import type { CardId } from "./cards.ts";
-import { type Answers, answersAt, type CardDraft, mistakesOf } from "./draft.ts";
+import { type Answers, answersAt, type CardDraft, mistakesOf, readAnswers } from "./draft.ts";
 import type { Step } from "./question.ts";
 
 /** Answers that mean nothing without another; one message at the missing one. Nothing said is no mistake. */
@@ -27,10 +28,33 @@ export const faultsAt = (draft: CardDraft | undefined, card: CardId, step: Step)
   return { ...missing(card, step, answers), ...mistakesOf(step, answers) };
 };
 
-/** What ends the drilling at once, in words; common practice of the drill test, no source. */
-export const stopOnTheSpot = (card: CardId, answers: Answers): string | undefined => {
+/** What ends the drilling at once, and the question that told it. */
+export interface SpotStop {
+  readonly key: string;
+  readonly words: string;
+}
+
+/** Common practice of the drill test and of setting anchors, no source. */
+export const stopOnTheSpot = (card: CardId, step: Step, answers: Answers): SpotStop | undefined => {
+  if (card === "installation") return hitStop(step, answers);
   if (card !== "drill") return undefined;
-  const { out = "", under = "" } = answers;
+  const words = drillStop(answers);
+  return words === undefined
+    ? undefined
+    : { key: words.startsWith("Stop. There is a hollow") ? "under" : "out", words };
+};
+
+/** A cut bar is settled once the hole has its depth; nothing else is. */
+const hitStop = (step: Step, answers: Answers): SpotStop | undefined => {
+  const { met = "" } = answers;
+  if (met === "" || met === "nothing") return undefined;
+  const depth = readAnswers(step, answers).depth;
+  const read = depth === undefined ? undefined : readQuantity(depth, "length");
+  const whole = read?.ok && step.depthAsked !== undefined && read.value >= step.depthAsked - 0.5;
+  return met === "bar" && whole ? undefined : { key: "met", words: `Stop drilling at ${step.name}. No further hole.` };
+};
+
+const drillStop = ({ out = "", under = "" }: Answers): string | undefined => {
   if (out.includes("steel"))
     return "Stop. The bit met steel: a bar, or a tendon under load. No further hole until somebody has shown what it is.";
   if (out.includes("plastic"))
@@ -42,13 +66,20 @@ export const stopOnTheSpot = (card: CardId, answers: Answers): string | undefine
   return undefined;
 };
 
+/** Looks that are not clear yet, by what is looked for. */
+export const openLooks = (draft: CardDraft | undefined, steps: readonly Step[]): readonly string[] =>
+  steps
+    .filter((step) => step.is === "looks")
+    .flatMap((step) => step.questions.filter(({ key }) => answersAt(draft, step.id)[key] !== "clear"))
+    .map(({ ask }) => ask);
+
 /** The first step of a card where drilling had to end, and why. */
 export const stopOfCard = (
   draft: CardDraft | undefined,
 ): { readonly step: string; readonly words: string } | undefined => {
   for (const step of draft?.steps ?? []) {
-    const words = stopOnTheSpot(draft!.card, answersAt(draft, step.id));
-    if (words !== undefined) return { step: step.id, words };
+    const stop = stopOnTheSpot(draft!.card, step, answersAt(draft, step.id));
+    if (stop) return { step: step.id, words: stop.words };
   }
   return undefined;
 };

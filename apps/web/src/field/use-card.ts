@@ -44,7 +44,14 @@ export const useCard = (jobId: string, card: Card): CardInHand | undefined => {
     () => (job.text !== undefined && draft ? withEntries(job.text, entriesOfDraft(draft)) : job.text),
     [job.text, draft],
   );
-  const work = useWork("cardPlan", live === undefined ? undefined : [card.id, live, date], { pause: 150 });
+  const work = useWork(
+    "cardPlan",
+    live === undefined || job.text === undefined ? undefined : [card.id, live, job.text, date],
+    {
+      desk: "answer",
+      pause: 150,
+    },
+  );
   const good = useRef<CardPlan>(undefined);
   if (work.value?.ok) good.current = work.value.value;
   const plan = good.current;

@@ -1,6 +1,8 @@
 import { useCallback, useEffect, useState } from "react";
+import { Unreached } from "../api/ask.ts";
 import { createDocument, type Heading, listDocuments, takeDemo } from "../api/documents.ts";
 import type { Session } from "../api/session.ts";
+import { ifAllowed } from "../job/kept-here.ts";
 import { go } from "../route.ts";
 import { firstJob } from "./first-job.ts";
 import { JobLine } from "./job-line.tsx";
@@ -15,7 +17,11 @@ export const JobsPage = ({ session }: { session: Session }) => {
   const load = useCallback(() => {
     listDocuments("jobs", shelf)
       .then(setJobs)
-      .catch((error) => setFault(String(error.message)));
+      .catch(async (error) => {
+        const seen = error instanceof Unreached ? await ifAllowed((db) => db.getAll("seen")) : undefined;
+        setJobs(seen?.filter((job) => job.kind === "job" && job.shelf === shelf));
+        setFault(seen ? "No connection. These are the jobs this device has seen." : String(error.message));
+      });
   }, [shelf]);
   useEffect(load, [load]);
   const tried = <T,>(work: Promise<T>, then: (value: T) => void) =>

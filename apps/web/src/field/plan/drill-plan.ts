@@ -2,11 +2,11 @@ import { assess } from "@floorworthy/assess";
 import { planSurvey, type SurveyHole, tapeWords, termWords } from "@floorworthy/assess/survey";
 import { isUnable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
-import type { CardPlan, Question, Step } from "../question.ts";
+import type { JobPlan, Question, Step } from "../question.ts";
 import { cardUnits, lengthHand, placeWritten } from "./words.ts";
 
 /** Where to drill and what to write down. Under a stop no place for a hole is named. */
-export const drillPlan = (job: Job, date: string): CardPlan => {
+export const drillPlan = (job: Job, date: string): JobPlan => {
   const assessment = assess(job);
   const plan = planSurvey(job, assessment);
   const common = { title: job.title, units: job.units, date, says: {}, before: [], standing: assessment.sentence };
@@ -21,9 +21,10 @@ export const drillPlan = (job: Job, date: string): CardPlan => {
             name: "Look first",
             where: ["No hole before every look is done and clear."],
             figures: [],
-            questions: first.map(({ what }, i) => ({
+            questions: first.map(({ what, how }, i) => ({
               key: `look-${i}`,
               ask: what,
+              hint: how,
               kind: "choice",
               choices: [
                 { value: "clear", words: "seen, clear" },
@@ -32,7 +33,7 @@ export const drillPlan = (job: Job, date: string): CardPlan => {
             })),
             fixed: {},
             note: "the floor before drilling",
-            looks: first,
+            is: "looks",
           },
         ]
       : [];
@@ -40,7 +41,12 @@ export const drillPlan = (job: Job, date: string): CardPlan => {
     ...common,
     sentence,
     open: drilling === "forbidden" || drilling === "nothing-to-drill" ? "none" : "all",
-    stop: drilling === "forbidden" || drilling === "nothing-to-drill" ? [sentence, ...instead] : [],
+    stop:
+      drilling === "forbidden"
+        ? ["No hole is drilled in this floor.", ...instead]
+        : drilling === "nothing-to-drill"
+          ? [sentence, ...instead]
+          : [],
     before: [
       ...stops.map((stop) => `Stop: ${stop}`),
       ...cautions,

@@ -1,14 +1,14 @@
 import { assess } from "@floorworthy/assess";
 import { type Mark, setOut } from "@floorworthy/assess/setout";
 import { tapeWords } from "@floorworthy/assess/survey";
-import { isUnable, printFraction, type Term } from "@floorworthy/engine/quantities";
+import { isUnable, printFraction, type Term, toBase } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { printed } from "../../quantities/shown.ts";
-import type { CardPlan, Question, Step } from "../question.ts";
+import type { JobPlan, Question, Step } from "../question.ts";
 import { cardUnits, factWords, flats, lengthHand } from "./words.ts";
 
 /** Hole by hole as set out; nothing is begun where the set-out is refused, or a hole of the record is not settled. */
-export const installationPlan = (job: Job, date: string): CardPlan => {
+export const installationPlan = (job: Job, date: string): JobPlan => {
   const assessment = assess(job);
   const marks = setOut(job, assessment);
   const common = { title: job.title, units: job.units, date, says: {}, standing: assessment.sentence };
@@ -55,6 +55,7 @@ const holeStep = (job: Job, mark: Mark, walls: { x: string; y: string }, asked: 
   ],
   questions: questions(job, mark.id, asked),
   fixed: { anchor: mark.id },
+  ...(asked.depth && { depthAsked: toBase(asked.depth.value, asked.depth.unit) }),
   note: `hole ${mark.id}`,
 });
 

@@ -1,13 +1,13 @@
 import { assess } from "@floorworthy/assess";
 import type { Job } from "@floorworthy/job";
-import type { CardPlan, Question, Step } from "../question.ts";
+import type { JobPlan, Question, Step } from "../question.ts";
 import { cardUnits, lengthHand } from "./words.ts";
 
 /** Trucks a card has room for; a pad rarely takes more than one. */
 const TRUCKS = 3;
 
 /** What is noted on the day of the pour and in the days after. */
-export const pourPlan = (job: Job, date: string): CardPlan => {
+export const pourPlan = (job: Job, date: string): JobPlan => {
   const assessment = assess(job);
   const tickets = job.pour?.tickets?.length ?? 0;
   const trucks = Array.from({ length: TRUCKS }, (_, i) => truckStep(job, tickets + i + 1));
@@ -79,11 +79,13 @@ const truckStep = (job: Job, number: number): Step => {
           usual: [0, 280],
           ...lengthHand(job.units),
         },
-        { key: "temperature", ask: "Concrete", ...temperature(job) },
+        { key: "temperature", ask: "Temperature of the concrete", ...temperature(job) },
         {
           key: "water",
           ask: "Water added here",
+          hint: "how much; every bucket counts",
           kind: "words",
+          picks: [{ value: "none", words: "none" }],
         },
         { key: "cylinders", ask: "Cylinders cast, how marked", kind: "words" },
         { key: "note", ask: "Anything seen", kind: "words" },

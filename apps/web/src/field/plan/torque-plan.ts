@@ -3,11 +3,11 @@ import { crossPattern } from "@floorworthy/assess/setout";
 import { upkeepOf } from "@floorworthy/assess/upkeep";
 import { fromBase } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
-import type { CardPlan, Question, Step } from "../question.ts";
+import type { JobPlan, Question, Step } from "../question.ts";
 import { cardUnits, factWords, flats, lengthHand } from "./words.ts";
 
 /** The nuts in the cross order of each base; what the years say is said at each of them. */
-export const torquePlan = (job: Job, date: string): CardPlan => {
+export const torquePlan = (job: Job, date: string): JobPlan => {
   const assessment = assess(job);
   const upkeep = upkeepOf(job, date);
   const { torque } = job.lift.anchors;
