@@ -63,7 +63,7 @@ floor:
     - { near: right, at: [169 in, 254 in], thickness: 6 1/16 in, method: drill, end: through, under: gravel, place: slab }
   ground: { soil: gravel, wet: dry, base: gravel, foam: none, voids: none }
   joints:
-    - { name: J1, kind: saw-cut, from: [190 in, 0 in], to: [190 in, 480 in], transfer: none, state: standing }
+    - { name: J1, kind: saw-cut, x: 190 in, transfer: none, state: standing }
 `);
 
 export const bay = wishesOf(`

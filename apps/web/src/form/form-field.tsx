@@ -2,7 +2,7 @@ import { addToList, setPlain } from "@floorworthy/job/editing";
 import type { AnyField } from "@floorworthy/job/fields";
 import { ChoiceRow } from "./choice-row.tsx";
 import { firstEntry } from "./first-entry.ts";
-import { fieldId, useForm } from "./form-context.ts";
+import { fieldId, mistakesAt, useForm } from "./form-context.ts";
 import { labelOf } from "./label-of.ts";
 import { OutlineRow } from "./outline-row.tsx";
 import { PointRow } from "./point-row.tsx";
@@ -99,7 +99,7 @@ const ListPart = (props: {
 }) => {
   const { path, label, doc, item, depth } = props;
   const form = useForm();
-  const { tree, change, hand } = form;
+  const { tree, change, mistakes, hand } = form;
   const there = reach(tree, path);
   const entries = isList(there) ? there : [];
   return (
@@ -112,10 +112,16 @@ const ListPart = (props: {
         const named =
           ["name", "id", "anchor", "date", "on", "near"].map((key) => factText(under(entry, key))).find(Boolean) ??
           `${i + 1}`;
+        const said = mistakesAt(mistakes, own);
         return (
-          <details key={own} className="entry" open={summaryOf(entry) === "" && depth < 2}>
+          <details
+            key={own}
+            className="entry"
+            data-wrong={said !== "" || undefined}
+            open={summaryOf(entry) === "" && depth < 2}
+          >
             <summary>
-              {named} <span className="quiet">{summaryOf(entry)}</span>
+              {named} <span className="quiet">{summaryOf(entry)}</span> <span className="row-said">{said}</span>
             </summary>
             <FormField path={own} name={named} field={item} depth={depth + 1} />
             {hand === "writes" && (
