@@ -1,5 +1,6 @@
-export type * from "./candidates/candidate.ts";
-export { type FieldName, fieldNames } from "./candidates/field-names.ts";
-export type * from "./glyphs/index.ts";
-export type * from "./layout/blocks.ts";
+export * from "./candidates/index.ts";
+export * from "./glyphs/index.ts";
+export * from "./layout/index.ts";
 export type { ManualReading, PageFound } from "./manual-reading.ts";
+export { readingOf } from "./reading-of.ts";
+export * from "./sheet/index.ts";

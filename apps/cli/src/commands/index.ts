@@ -6,6 +6,7 @@ import { liftsCommand } from "./lifts.ts";
 import { orderCommand } from "./order.ts";
 import { padCommand } from "./pad.ts";
 import { placeCommand } from "./place.ts";
+import { readCommand } from "./read.ts";
 import { recordCommand } from "./record.ts";
 import { referCommand } from "./refer.ts";
 import { setOutCommand } from "./setout.ts";
@@ -17,6 +18,7 @@ import { vehicleCommand } from "./vehicle.ts";
 
 /** In the order of the work. */
 export const commands = [
+  readCommand,
   checkCommand,
   surveyCommand,
   placeCommand,

@@ -121,7 +121,9 @@ const costOf = (cue: Cue, value: FoundValue, values: readonly FoundValue[], { te
   const [from, to] = before ? [cue.to, value.from] : [value.to, cue.from];
   const between = text.slice(from, Math.max(from, to));
   const crossed = values.filter((v) => v !== value && v.dimension === value.dimension && v.from >= from && v.to <= to);
-  const breaks = [...between.matchAll(/[,;:]|\band\b/g)].map(([mark]) => BREAKS[before ? "before" : "after"][mark] ?? 0);
+  const breaks = [...between.matchAll(/[,;:]|\band\b/g)].map(
+    ([mark]) => BREAKS[before ? "before" : "after"][mark] ?? 0,
+  );
   const broken = form === "cell" ? 0 : breaks.reduce((sum, cost) => sum + cost, 0);
   return between.length + CROSSING * crossed.length + broken + (before ? 0 : 2);
 };

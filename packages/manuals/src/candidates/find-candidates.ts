@@ -128,7 +128,8 @@ const keyOf = (c: Candidate): string => `${c.field}|${c.found.value}|${c.evidenc
 const sameForAll = (candidates: readonly Numbered[], models: readonly string[]): readonly Numbered[] => {
   if (models.length < 2) return candidates;
   const groups = new Map<string, Numbered[]>();
-  for (const candidate of candidates) groups.set(keyOf(candidate), [...(groups.get(keyOf(candidate)) ?? []), candidate]);
+  for (const candidate of candidates)
+    groups.set(keyOf(candidate), [...(groups.get(keyOf(candidate)) ?? []), candidate]);
   return candidates.flatMap((candidate) => {
     const group = groups.get(keyOf(candidate))!;
     const all = models.every((model) => group.some((c) => c.model === model));

@@ -1,0 +1,3 @@
+import { serveErrand } from "./reading-room.ts";
+
+await serveErrand();

@@ -1,0 +1,3 @@
+export { type Asked, type LiftSheet, liftSheet, type SheetOptions } from "./lift-sheet.ts";
+export { type Proposal, proposalsFor } from "./proposals.ts";
+export { inWords } from "./questions.ts";
