@@ -109,10 +109,16 @@ export const useDocument = (kind: Kind, id: string): Opening => {
       return;
     }
     ifAllowed((db) => db.put("drafts", { id, base, text }));
+    if (keeping.state === "kept") return setKeeping({ state: "changed" });
     if (keeping.state === "keeping" || keeping.state === "clash") return;
     const timer = setTimeout(keep, keeping.state === "unreached" || keeping.state === "refused" ? AGAIN : PAUSE);
     return () => clearTimeout(timer);
   }, [id, base, text, keeping, keep]);
+
+  // who goes to another page within the pause has written too
+  const leaving = useRef(keep);
+  leaving.current = keep;
+  useEffect(() => () => void leaving.current(), []);
 
   useEffect(() => {
     const now = () => keep();
