@@ -59,8 +59,7 @@ const read = async (path: string, wishes: ReadWishes): Promise<ExitCode> => {
     ? [JSON.stringify({ ...reading, model, sheet: sheet.text, asked: sheet.asked, doubts: sheet.doubts }, null, 2)]
     : textOf(basename(path), reading, model, sheet);
   console.log(lines.join("\n"));
-  if (wishes.out !== undefined)
-    for (const file of await keep(wishes.out, path, model, bytes, sheet)) console.error(file);
+  if (wishes.out !== undefined) console.log(`\n${await keep(wishes.out, path, model, bytes, sheet)}`);
   return sheet.proposals.length > 0 ? 0 : 3;
 };
 
@@ -122,7 +121,7 @@ const keep = async (
   model: string | undefined,
   bytes: Uint8Array,
   sheet: LiftSheet,
-): Promise<readonly string[]> => {
+): Promise<string> => {
   await mkdir(folder, { recursive: true });
   const safe = (text: string) => text.replace(/[^\p{L}\d.-]+/gu, "-").toLowerCase();
   const stem = safe(basename(path).replace(/\.pdf$/i, "") + (model === undefined ? "" : `-${model}`));
@@ -136,11 +135,6 @@ const keep = async (
     [`${stem}.yaml`, sheet.text],
     ...shown.map(({ id, evidence }, i) => [`${stem}-page-${evidence.page}-${safe(id)}.png`, images[i]] as const),
   ];
-  const written: string[] = [];
-  for (const [name, content] of files) {
-    if (content === undefined) continue;
-    await writeFile(join(folder, name), content);
-    written.push(join(folder, name));
-  }
-  return written;
+  for (const [name, content] of files) if (content !== undefined) await writeFile(join(folder, name), content);
+  return `${join(folder, `${stem}.yaml`)}\nand beside it ${images.filter(Boolean).length} pictures of its lines`;
 };

@@ -10,14 +10,21 @@ export const saysTheSame = (a: Candidate, b: Candidate): boolean => {
   return a.found.low <= b.found.high + slack && b.found.low <= a.found.high + slack;
 };
 
+/** One holds for a model and the other for all, and no note says that the model is an exception. */
+const meet = (a: Candidate, b: Candidate, isNote: (id: string) => boolean): boolean =>
+  a.model === b.model || ((a.model === undefined || b.model === undefined) && !isNote(a.id) && !isNote(b.id));
+
 /** Values for the same field and model that say something else are shown side by side, and none of them stays sure. */
-export const withConflicts = (candidates: readonly Candidate[]): readonly Candidate[] =>
+export const withConflicts = (
+  candidates: readonly Candidate[],
+  isNote: (id: string) => boolean,
+): readonly Candidate[] =>
   candidates.map((candidate) => {
     const against = candidates.filter(
       (other) =>
         other.field === candidate.field &&
         other.field !== "power" &&
-        other.model === candidate.model &&
+        meet(candidate, other, isNote) &&
         !saysTheSame(candidate, other),
     );
     if (against.length === 0) return candidate;

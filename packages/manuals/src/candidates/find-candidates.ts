@@ -9,7 +9,7 @@ import { type FieldName, fieldNames } from "./field-names.ts";
 import { modelsOf, namedIn } from "./models.ts";
 import { claimPounds } from "./pounds-of-concrete.ts";
 import type { Statement } from "./statement.ts";
-import { statementsOf } from "./statements.ts";
+import { statementsOf, type UnderHeading } from "./statements.ts";
 
 export interface Findings {
   readonly models: readonly string[];
@@ -23,8 +23,9 @@ type Numbered = Candidate & { readonly form: Statement["form"] };
 export const findCandidates = (pages: readonly LaidOutPage[]): Findings => {
   const named = modelsOf(pages);
   const models = named.length > 1 ? named : [];
+  const heading: UnderHeading = { models: [], lead: [] };
   const raw = pages.flatMap((page) =>
-    statementsOf(page, models).flatMap((statement) => ofStatement(statement, page, models)),
+    statementsOf(page, models, heading).flatMap((statement) => ofStatement(statement, page, models)),
   );
   const kept = inSheetOrder(withoutRepeats(sameForAll(raw, models)));
   const forms = new Map<string, Statement["form"]>();
@@ -34,7 +35,7 @@ export const findCandidates = (pages: readonly LaidOutPage[]): Findings => {
     return { ...candidate, id };
   });
   const isNote = (id: string) => forms.get(id) === "note";
-  const candidates = withTorqueChecked(withThinSlabs(withNotes(withConflicts(numbered), isNote)));
+  const candidates = withTorqueChecked(withThinSlabs(withNotes(withConflicts(numbered, isNote), isNote)));
   return { models: named, candidates };
 };
 

@@ -1,4 +1,4 @@
-import type { LaidOutPage } from "../layout/index.ts";
+import type { LaidOutPage, Row } from "../layout/index.ts";
 
 /** A model's name: letters and figures, as on a data plate. */
 const NAME = "(?:[A-Z]{1,6}[- ]?\\d{1,5}[A-Z0-9]*(?:-[A-Z0-9]+)?|\\d{1,5}[A-Z]{1,4}(?:-[A-Z0-9]+)?)";
@@ -25,14 +25,26 @@ export const modelsOf = (pages: readonly LaidOutPage[]): readonly string[] => {
         for (const [, list] of text.matchAll(AFTER_MODEL))
           for (const [name] of list!.matchAll(ONE)) if (isModelName(name)) add(name);
       if (block.kind !== "table") continue;
-      const first = block.rows[0]?.cells ?? [];
-      const headed =
-        /^(?:models?|types?|technical data|specifications?|description|item|data|)$/i.test(first[0]?.text ?? "") ||
-        (first[0]?.from ?? 0) > 0;
-      const names = first.slice(first[0]?.from === 0 ? 1 : 0).filter(({ text }) => isModelName(text));
-      if (headed && names.length >= 2) for (const { text } of names) add(text.trim());
+      for (const name of [...inHead(block.rows), ...inFirstColumn(block.rows)]) add(name);
     }
   return [...counted.keys()];
+};
+
+const HEADED = /^(?:models?|types?|technical data|specifications?|description|item|data|)$/i;
+
+/** Two or more names at the head of the columns. */
+const inHead = (rows: readonly Row[]): readonly string[] => {
+  const first = rows[0]?.cells ?? [];
+  const headed = HEADED.test(first[0]?.text ?? "") || (first[0]?.from ?? 0) > 0;
+  const names = first.slice(first[0]?.from === 0 ? 1 : 0).filter(({ text }) => isModelName(text));
+  return headed && names.length >= 2 ? names.map(({ text }) => text.trim()) : [];
+};
+
+/** Names down the first column, under the word model. */
+const inFirstColumn = (rows: readonly Row[]): readonly string[] => {
+  const [head, ...rest] = rows.map(({ cells }) => cells[0]);
+  if (head?.from !== 0 || !/^(?:models?|types?)$/i.test(head.text.trim())) return [];
+  return rest.flatMap((cell) => (cell?.from === 0 && isModelName(cell.text) ? [cell.text.trim()] : []));
 };
 
 /** The models a text names, where it names them. */

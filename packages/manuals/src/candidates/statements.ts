@@ -8,10 +8,19 @@ import { type Notes, statementsOfTable } from "./table-statements.ts";
 
 const NOTE_MARK = /^([*†‡§]+|[¹²³⁴⁵]|\(?\d\))\s*/;
 
-/** Everything a page says, piece by piece. */
-export const statementsOf = (page: LaidOutPage, models: readonly string[]): readonly Statement[] => {
+/** What the last heading spoke of; it holds until the next one, over the page's end. */
+export interface UnderHeading {
+  models: readonly string[];
+  lead: readonly Subject[];
+}
+
+/** Everything a page says, piece by piece. `heading` is kept up to date. */
+export const statementsOf = (
+  page: LaidOutPage,
+  models: readonly string[],
+  heading: UnderHeading,
+): readonly Statement[] => {
   const notes = notesOf(page.blocks);
-  const heading = { models: [] as readonly string[], lead: [] as readonly Subject[] };
   return page.blocks.flatMap((block) => {
     if (block.kind === "table") return statementsOfTable(block, models, notes);
     if (isHeading(block)) {
@@ -37,7 +46,7 @@ const isHeading = (block: Exclude<Block, { kind: "table" }>): boolean =>
 
 const ofRunning = (
   block: Exclude<Block, { kind: "table" }>,
-  heading: { readonly models: readonly string[]; readonly lead: readonly Subject[] },
+  heading: UnderHeading,
   models: readonly string[],
 ): readonly Statement[] => {
   let before: readonly Subject[] = [];

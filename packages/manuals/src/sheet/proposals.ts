@@ -19,8 +19,11 @@ export const proposalsFor = (candidates: readonly Candidate[], model: string | u
   fieldNames.flatMap((field) => {
     const fitting = candidates.filter((c) => c.field === field && (c.model === undefined || c.model === model));
     if (fitting.length === 0) return [];
-    const own = fitting.filter((c) => c.model === model && model !== undefined);
-    const unchanged = (own.length > 0 ? own : fitting).filter(
+    const forModel = fitting.filter((c) => c.model === model && model !== undefined);
+    const own = fitting.filter(
+      (c) => forModel.includes(c) || forModel.some(({ conflicts }) => conflicts.includes(c.id)),
+    );
+    const unchanged = (forModel.length > 0 ? own : fitting).filter(
       ({ remarks }) => !remarks.some(({ code }) => code === "changed-by-note"),
     );
     const trusted = unchanged.filter(({ confidence }) => confidence !== "doubtful");

@@ -2,7 +2,7 @@ import type { FieldName } from "../candidates/index.ts";
 
 /** What is asked for when the manual does not say it, in the order of the sheet; the holes have no candidate. */
 export const questions: readonly (readonly [FieldName | "anchors.holes", string])[] = [
-  ["top", "what holds the tops of the columns: a beam overhead, or nothing"],
+  ["top", "what holds the tops of the columns"],
   ["rated", "the rated load"],
   ["columnWeight", "the weight of one column with carriage and arms"],
   ["spacing", "the distance between the centres of the columns"],

@@ -72,7 +72,8 @@ const reading = (
   const { text, comma } = figure(number);
   const read = readQuantity(`${text} ${unit}`, dimensionOf(unit));
   if (!read.ok) return undefined;
-  if (times === 1) return { value: read.value, written: `${text} ${unit}`, comma };
+  const plural = text !== "1" && ["week", "month", "year"].includes(unit) ? "s" : "";
+  if (times === 1) return { value: read.value, written: `${text} ${unit}${plural}`, comma };
   const value = read.value * times;
   return { value, written: `${Number(fromBase(value, unit).toPrecision(4))} ${unit}`, comma };
 };
