@@ -1,4 +1,5 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
+import { bringIntoSight } from "./bring-into-sight.ts";
 import type { PartProps } from "./part-props.ts";
 import { AnchorsPart } from "./parts/anchors-part.tsx";
 import { AnswerPart } from "./parts/answer-part.tsx";
@@ -27,11 +28,14 @@ const isPart = (part: string | undefined): part is PartId => parts.some(({ id })
 
 /** The parts in the order of the work; each opens in place, the one in the address is opened and brought into sight. */
 export const JobParts = ({ part, ...given }: PartProps & { readonly part: string | undefined }) => {
+  const moved = useRef(false);
   const [opened, setOpened] = useState<ReadonlySet<PartId>>(new Set(isPart(part) ? [part] : ["answer"]));
   useEffect(() => {
     if (!isPart(part)) return;
     setOpened((before) => new Set([...before, part]));
-    document.getElementById(`part-${part}`)?.scrollIntoView({ block: "start" });
+    // a new job's three steps stand above its parts, and are to be seen first
+    if (moved.current || !document.querySelector(".first-steps")) bringIntoSight(part);
+    moved.current = true;
   }, [part]);
   const toggle = (id: PartId) =>
     setOpened((before) => {

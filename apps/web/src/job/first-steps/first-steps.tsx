@@ -7,6 +7,7 @@ import { fieldAt } from "../../plan/hand/field-at.ts";
 import { inTheMiddle } from "../../plan/hand/in-the-middle.ts";
 import { readLength } from "../../plan/hand/tape.ts";
 import type { Units } from "../../work/messages.ts";
+import { bringIntoSight } from "../bring-into-sight.ts";
 import { TakeLift, useLifts } from "../take-lift.tsx";
 import type { OpenDocument } from "../use-document.ts";
 import { stepsDone } from "./steps-done.ts";
@@ -44,14 +45,13 @@ const Steps = (props: {
           <Step title="The lift's floor page" done={done.lift}>
             {lifts.length > 0 && <TakeLift id="first-take-lift" open={open} lifts={lifts} />}
             <p className="quiet">
-              Not in the catalogue? <a href={`#/jobs/${encodeURIComponent(open.id)}/lift`}>Type it from its page.</a>
+              Not in the catalogue? <PartLink id={open.id} part="lift" words="Type it from its page." />
             </p>
           </Step>
           <Step title="How thick the floor is" done={done.floor}>
             {thickness && <FormField path="floor.thickness" name="thickness" field={thickness} depth={2} />}
             <p className="quiet">
-              Drilled readings say more:{" "}
-              <a href={`#/jobs/${encodeURIComponent(open.id)}/floor`}>write them under Floor.</a>{" "}
+              Drilled readings say more: <PartLink id={open.id} part="floor" words="write them under Floor." />{" "}
               {!done.floor && (
                 <button
                   type="button"
@@ -76,6 +76,12 @@ const Steps = (props: {
     </section>
   );
 };
+
+const PartLink = ({ id, part, words }: { id: string; part: "lift" | "floor"; words: string }) => (
+  <a href={`#/jobs/${encodeURIComponent(id)}/${part}`} onClick={() => bringIntoSight(part)}>
+    {words}
+  </a>
+);
 
 const Step = (props: { readonly title: string; readonly done: boolean; readonly children: ReactNode }) => (
   <li data-state={props.done ? "done" : "open"}>

@@ -189,7 +189,7 @@ export const PlanHand = (props: {
       {props.board === "in-hand" && (
         <>
           <p className="plan-says quiet" role="status">
-            {toolWords(tool, thing)}
+            {toolWords(tool, thing, things)}
           </p>
           <ChosenThing
             open={open}

@@ -78,12 +78,18 @@ export const PlanTools = (props: {
 };
 
 /** What the hand is to do next, in words; it keeps its line when there is nothing to say. */
-export const toolWords = (tool: Addition | "measure" | undefined, chosen: Thing | undefined): string => {
+export const toolWords = (
+  tool: Addition | "measure" | undefined,
+  chosen: Thing | undefined,
+  things: readonly Thing[],
+): string => {
   if (tool === "measure") return "Draw from one place to another, or press Enter on one thing and then on another.";
   if (tool)
     return tool.drawn === "place" || tool.drawn === "lift"
       ? `Press where the ${tool.title} is.`
       : `Draw the ${tool.title} from one ${tool.drawn === "area" ? "corner to the other" : "end to the other"}.`;
+  if (things.length === 0)
+    return "Nothing is drawn yet. Begin with the slab: choose it under Draw, or type its sizes under Position.";
   if (!chosen) return "Press a thing to choose it, drag it to move it. The wheel or two fingers look nearer.";
   return chosen.kind === "lift"
     ? "Arrow keys move it, with Shift by more; T turns it."
