@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { assess } from "@floorworthy/assess";
+import { firstLook } from "@floorworthy/assess";
 import { readJob } from "@floorworthy/job";
 import { describe, expect, test } from "vitest";
 import { cardPlan } from "../../apps/web/src/field/card-calls.ts";
@@ -80,7 +80,7 @@ describe("what a card holds", () => {
 describe("what goes into the job", () => {
   const thin = example("nobody-has-measured");
 
-  test("a hole becomes a reading that changes the outcome", () => {
+  test("a hole becomes a reading that the page is judged by", () => {
     const draft = say(begun("drill", thin), "hole-1", {
       end: "dropped",
       thickness: "3 1/4",
@@ -91,7 +91,8 @@ describe("what goes into the job", () => {
     const [reading] = jobOf(text).floor.readings.slice(-1);
     expect(reading).toMatchObject({ method: "drill", end: "dropped", note: "came out: dust" });
     expect(reading!.thickness).toMatchObject({ known: true, value: 3.25 * 25.4 });
-    expect(assess(jobOf(text)).outcome).not.toBe(assess(jobOf(thin)).outcome);
+    expect(firstLook(jobOf(thin)).page.verdict).toBe("not-shown");
+    expect(firstLook(jobOf(text)).page.verdict).toBe("fails");
   });
 
   test("corrected, it is the same reading", () => {

@@ -1,5 +1,5 @@
 import type { Card } from "./cards.ts";
-import { answersAt, isDone, stepState } from "./draft.ts";
+import { answersAt, type CardDraft, isDone, stepState } from "./draft.ts";
 import { entryOfRound } from "./entries.ts";
 import { keepRound, keepStep } from "./keep-step.ts";
 import { faultsAt } from "./rules.ts";
@@ -12,6 +12,7 @@ const said = { open: "skipped", typed: "typed, not kept yet", kept: "kept" } as 
 /** The whole list: every step with what was said, and what is left to do. */
 export const CardEnd = ({ card, hand, at }: { card: Card; hand: CardInHand; at: (step: string) => string }) => {
   const { draft, steps, change, clear } = hand;
+  const putKept = ({ kept }: CardDraft) => change((before) => ({ ...before, kept }));
   const typed = steps.filter((step) => stepState(draft, step) === "typed");
   const faulty = typed.filter((step) => Object.keys(faultsAt(draft, card.id, step)).length > 0);
   const nuts = steps.slice(1).filter((step) => stepState(draft, step) !== "open").length;
@@ -34,7 +35,7 @@ export const CardEnd = ({ card, hand, at }: { card: Card; hand: CardInHand; at: 
         })}
       </ol>
       {card.keeps === "round" && typed.length > 0 && faulty.length === 0 && round && (
-        <button type="button" className="card-act decide" onClick={() => change((before) => keepRound(card, before))}>
+        <button type="button" className="card-act decide" onClick={() => draft && putKept(keepRound(card, draft))}>
           {nuts < steps.length - 1 ? `Finish with ${nuts} of ${steps.length - 1} nuts` : "Finish the round"}
         </button>
       )}
@@ -42,7 +43,7 @@ export const CardEnd = ({ card, hand, at }: { card: Card; hand: CardInHand; at: 
         <button
           type="button"
           className="card-act decide"
-          onClick={() => change((before) => typed.reduce((draft, step) => keepStep(card, draft, step), before))}
+          onClick={() => draft && putKept(typed.reduce((before, step) => keepStep(card, before, step), draft))}
         >
           Keep what is typed
         </button>

@@ -1,11 +1,12 @@
 import { useEffect, useRef, useState } from "react";
 import type { Session } from "../api/session.ts";
 import { go } from "../route.ts";
+import { useWork } from "../work/use-work.ts";
 import { CardEnd } from "./card-end.tsx";
 import { CardStart } from "./card-start.tsx";
 import { CardStep } from "./card-step.tsx";
 import { type Card, cardNamed } from "./cards.ts";
-import { stepState } from "./draft.ts";
+import { type CardDraft, stepState } from "./draft.ts";
 import { keepStep } from "./keep-step.ts";
 import { ProgressLine } from "./progress-line.tsx";
 import type { Step } from "./question.ts";
@@ -90,6 +91,7 @@ const InHand = (props: {
   const onward = place === "start" ? steps[0] : steps[index + 1];
   const before = (place === "end" ? steps.at(-1)?.id : steps[index - 1]?.id) ?? "start";
   const next = place === "end" ? undefined : ended ? "end" : (onward?.id ?? "end");
+  const putKept = ({ kept }: CardDraft) => change((before) => ({ ...before, kept }));
   const keepAndGo = () => {
     if (step && Object.keys(faultsAt(draft, card.id, step)).length > 0) {
       setTried(step.id);
@@ -100,7 +102,7 @@ const InHand = (props: {
     }
     setTried("");
     if (step && draft && card.keeps === "each" && stepState(draft, step) === "typed")
-      change((before) => keepStep(card, before, step));
+      putKept(keepStep(card, draft, step));
     if (next) go(at(next).slice(1));
   };
   return (
@@ -127,7 +129,7 @@ const InHand = (props: {
       {closed && <p className="card-sentence">Nothing new is begun here until this is settled.</p>}
       {place === "end" && <CardEnd card={card} hand={hand} at={at} />}
       {place === "start" && <CardStart card={card} hand={hand} />}
-      {plan && <p className="card-standing">The job so far: {plan.standing}</p>}
+      {card.id === "drill" && stop.length === 0 && !ended && <Standing live={hand.live} />}
       <nav className="card-bar" aria-label="Back and on">
         <a href={place === "start" ? at("").split("/cards/")[0] : at(before)}>Back</a>
         {steps.length > 0 && next && (
@@ -152,6 +154,17 @@ const onwardWords = (
   const state = stepState(draft, step);
   if (state === "open") return onward ? `Skip, on to ${to}` : `On to ${to}`;
   return state === "typed" && card.keeps === "each" ? `Keep, on to ${to}` : `On to ${to}`;
+};
+
+/** What the readings so far make of the job. */
+const Standing = ({ live }: { live: string | undefined }) => {
+  const { state, value } = useWork("cardStanding", live === undefined ? undefined : [live], { pause: 600 });
+  if (!value) return null;
+  return (
+    <p className="card-standing" data-state={state}>
+      The job so far: {value}
+    </p>
+  );
 };
 
 const Figures = ({ figures }: { figures: Step["figures"] }) => (

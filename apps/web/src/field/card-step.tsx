@@ -4,9 +4,9 @@ import { useWork } from "../work/use-work.ts";
 import { WorkState } from "../work/work-state.tsx";
 import { AskRow } from "./ask-row.tsx";
 import type { Card } from "./cards.ts";
-import { answersAt, readAnswers, withAnswer } from "./draft.ts";
+import { answered, answersAt, readAnswers } from "./draft.ts";
 import { PhotoRow } from "./photo-row.tsx";
-import type { Step } from "./question.ts";
+import type { CardPlan, Step } from "./question.ts";
 import { faultsAt, openLooks, stopOnTheSpot } from "./rules.ts";
 import { StopPanel } from "./stop-panel.tsx";
 import type { CardInHand } from "./use-card.ts";
@@ -38,7 +38,7 @@ export const CardStep = (props: {
               question={question}
               value={value}
               fault={told === "all" || value.trim() !== "" ? faults[question.key] : undefined}
-              onChange={(next) => change((before) => withAnswer(before, step.id, question.key, next))}
+              onChange={(next) => change((before) => answered(before, step, question.key, next))}
             />
             {spot?.key === question.key && <Stopped card={card} hand={hand} step={step} words={spot.words} />}
           </Fragment>
@@ -47,11 +47,7 @@ export const CardStep = (props: {
   const rare = rows("rare");
   return (
     <>
-      {says && (
-        <p className="card-says" data-weight={says.weight}>
-          {says.words}
-        </p>
-      )}
+      {says && <Says {...says} />}
       {open.length > 0 && (
         <p className="card-says" data-weight="look">
           No hole yet. Not seen and clear: {open.join("; ")}.
@@ -66,6 +62,22 @@ export const CardStep = (props: {
         </details>
       )}
     </>
+  );
+};
+
+/** What the years say of a nut: its head, and the rest to open. */
+const Says = ({ words, weight }: CardPlan["says"][string]) => {
+  const [head = "", ...rest] = words.split(": ");
+  return (
+    <div className="card-says" data-weight={weight}>
+      <p>{rest.length > 0 ? `${head}.` : head}</p>
+      {rest.length > 0 && (
+        <details>
+          <summary>Why</summary>
+          <p>{rest.join(": ")}</p>
+        </details>
+      )}
+    </div>
   );
 };
 

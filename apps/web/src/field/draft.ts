@@ -44,10 +44,20 @@ export const emptyDraft = (jobId: string, card: CardId, date: string, steps: rea
 
 export const answersAt = (draft: CardDraft | undefined, step: string): Answers => draft?.answers[step] ?? {};
 
-export const withAnswer = (draft: CardDraft, step: string, key: string, value: string): CardDraft => ({
+const withAnswer = (draft: CardDraft, step: string, key: string, value: string): CardDraft => ({
   ...draft,
   answers: { ...draft.answers, [step]: { ...draft.answers[step], [key]: value } },
 });
+
+/** An answer, with what follows from it: the mark flush and the bit still in concrete is as deep as the mark. */
+export const answered = (draft: CardDraft, step: Step, key: string, value: string): CardDraft => {
+  const next = withAnswer(draft, step.id, key, value);
+  const depth = step.questions.find((question) => question.key === "thickness");
+  const mark = depth?.kind === "quantity" ? depth.picks?.[0]?.value : undefined;
+  return key === "end" && value === "still-concrete" && mark && !answersAt(next, step.id).thickness
+    ? withAnswer(next, step.id, "thickness", mark)
+    : next;
+};
 
 /** Answers as they go into the file. What was answered once and then taken back is unknown. */
 export const readAnswers = (step: Step, answers: Answers): Answers =>

@@ -50,14 +50,13 @@ export const entryOfStep = (card: CardId, draft: CardDraft, step: Step): EntryBo
 };
 
 const drillEntry = (step: Step, read: Answers): EntryBody => {
-  const { out, note, x, y } = read;
-  const planned = step.fixed.at as readonly string[];
-  const words = [out === undefined || out === "unknown" ? "" : `came out: ${out}`, note ?? ""]
-    .filter(Boolean)
-    .join("; ");
+  const known = (key: string) => (read[key] === "unknown" ? undefined : read[key]);
+  const [x, y] = step.fixed.at as readonly string[];
+  const out = known("out");
+  const words = [out && `came out: ${out}`, known("note")].filter(Boolean).join("; ");
   const entry: Group = {
     ...step.fixed,
-    at: [x ?? planned[0]!, y ?? planned[1]!],
+    at: [known("x") ?? x!, known("y") ?? y!],
     thickness: read.thickness ?? "unknown",
     method: "drill",
     ...only(read, "end", "under", "layer"),
@@ -66,21 +65,24 @@ const drillEntry = (step: Step, read: Answers): EntryBody => {
   return { kind: "drill reading", set: [], add: [{ list: "floor.readings", entry, by: ["at"] }] };
 };
 
-const holeEntry = (step: Step, read: Answers): EntryBody => ({
-  kind: "hole record",
-  set: [],
-  add: [{ list: "installation.holes", entry: { ...step.fixed, ...read }, by: ["anchor"] }],
+/** Facts that have one place in the file. */
+const facts = (kind: EntryBody["kind"], read: Answers): EntryBody => ({
+  kind,
+  set: Object.entries(read).map(([path, value]) => ({ path, value })),
+  add: [],
 });
+
+const holeEntry = (step: Step, read: Answers): EntryBody => {
+  if (step.fixed.list === "") return facts("hole record", read);
+  const entry = { ...step.fixed, ...read };
+  return { kind: "hole record", set: [], add: [{ list: "installation.holes", entry, by: ["anchor"] }] };
+};
 
 const pourEntry = (step: Step, read: Answers): EntryBody => {
   const list = step.fixed.list as string;
-  const paths = list === "" ? Object.entries(read).map(([path, value]) => ({ path, value })) : [];
+  if (list === "") return facts("pour note", read);
   const entry = { ...(step.fixed.entry as Group), ...read };
-  return {
-    kind: "pour note",
-    set: paths,
-    add: list === "" ? [] : [{ list, entry, by: [step.fixed.by as string] }],
-  };
+  return { kind: "pour note", set: [], add: [{ list, entry, by: [step.fixed.by as string] }] };
 };
 
 /** The whole round, also a part of one, as one visit; undefined while no nut was read. */

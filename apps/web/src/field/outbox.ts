@@ -45,6 +45,8 @@ const change = (id: string, to: Waiting | undefined): void => {
 /** Keeps it on the device and sends it as soon as there is a connection. */
 export const hand = async (item: Waiting): Promise<void> => {
   change(item.id, item);
+  // asks the browser not to clear it when room gets short
+  navigator.storage?.persist?.().catch(() => undefined);
   await ifAllowed((db) => (item.kind === "entry" ? db.put("outbox", item) : db.put("photographs", item)));
   sendNow();
 };

@@ -74,8 +74,6 @@ export interface CardPlan {
   readonly steps: readonly Step[];
   /** what the file says of a step as it stands */
   readonly says: { readonly [step: string]: { readonly words: string; readonly weight: "stop" | "look" | "calm" } };
-  /** what the job comes to with all of it */
-  readonly standing: string;
   /** why what is typed on the card cannot be read together with the job; empty where it can */
   readonly faults: readonly string[];
 }

@@ -11,6 +11,8 @@ import { withEntries } from "./with-entries.ts";
 
 export interface CardInHand {
   readonly text: string | undefined;
+  /** with what is typed on the card */
+  readonly live: string | undefined;
   readonly plan: CardPlan | undefined;
   readonly draft: CardDraft | undefined;
   readonly steps: readonly Step[];
@@ -75,7 +77,7 @@ export const useCard = (jobId: string, card: Card): CardInHand | undefined => {
 
   const told = work.value && !work.value.ok ? work.value.why : undefined;
   if (looked === "not-yet") return undefined;
-  return { text: job.text, plan, draft, steps, fault: job.fault ?? work.fault ?? told, change, clear };
+  return { text: job.text, live, plan, draft, steps, fault: job.fault ?? work.fault ?? told, change, clear };
 };
 
 const noSteps: readonly Step[] = [];

@@ -44,6 +44,8 @@ export const calls = {
     (await import("./picture-calls.ts")).momentPicture(...args),
   curePicture: async (_tell: Tell, ...args: Parameters<Pictures["curePicture"]>) =>
     (await import("./picture-calls.ts")).curePicture(...args),
+  cardStanding: async (_tell: Tell, ...args: Parameters<Cards["cardStanding"]>) =>
+    (await import("../field/card-calls.ts")).cardStanding(...args),
   cardPlan: async (_tell: Tell, ...args: Parameters<Cards["cardPlan"]>) =>
     (await import("../field/card-calls.ts")).cardPlan(...args),
   listSheets: async (_tell: Tell) => (await import("./draw-sheet.ts")).listSheets(),

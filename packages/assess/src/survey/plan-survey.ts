@@ -15,7 +15,7 @@ const none: PlannedHoles = { by: "bases", holes: [], answered: [], dropped: [] }
  * Where to drill for the slab's thickness, how deep, and what to write down. Under a stop no place for a hole is named.
  * Unable when neither the columns' place nor the bay and the lift's spacing are known.
  */
-export const planSurvey = (job: Job, assessment: Assessment): SurveyPlan | Unable => {
+export const planSurvey = (job: Job, assessment: Pick<Assessment, "stops" | "layout">): SurveyPlan | Unable => {
   const instead = whyNoDrilling(job, assessment);
   if (instead.length > 0) return planOf(job, "forbidden", none, instead);
   if (job.floor.state === "to-be-poured") {

@@ -3,7 +3,7 @@ import type { Assessment } from "../assessment.ts";
 import type { Look } from "./survey-plan.ts";
 
 /** What forbids every hole, and what to do instead; empty where drilling may be planned. A stop of any kind forbids it. */
-export const whyNoDrilling = (job: Job, { stops }: Assessment): readonly string[] => [
+export const whyNoDrilling = (job: Job, { stops }: Pick<Assessment, "stops">): readonly string[] => [
   ...stops.map(({ reason, next }) => `${reason} Instead: ${next}`),
   ...linesNotInTheFile(job),
 ];

@@ -1,4 +1,4 @@
-import { assess } from "@floorworthy/assess";
+import { firstLook } from "@floorworthy/assess";
 import { planSurvey, type SurveyHole, tapeWords, termWords } from "@floorworthy/assess/survey";
 import { isUnable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
@@ -7,9 +7,8 @@ import { cardUnits, lengthHand, placeWritten } from "./words.ts";
 
 /** Where to drill and what to write down. Under a stop no place for a hole is named. */
 export const drillPlan = (job: Job, date: string): JobPlan => {
-  const assessment = assess(job);
-  const plan = planSurvey(job, assessment);
-  const common = { title: job.title, units: job.units, date, says: {}, before: [], standing: assessment.sentence };
+  const plan = planSurvey(job, firstLook(job));
+  const common = { title: job.title, units: job.units, date, says: {}, before: [] };
   if (isUnable(plan)) return { ...common, sentence: plan.reason, open: "none", stop: [plan.reason], steps: [] };
   const { drilling, sentence, holes, first, stops, cautions, instead, mark, answered, dropped } = plan;
   const depth = isUnable(mark) ? undefined : termWords(mark);

@@ -1,4 +1,4 @@
-import { assess } from "@floorworthy/assess";
+import type { Assessment } from "@floorworthy/assess";
 import { type Mark, setOut } from "@floorworthy/assess/setout";
 import { tapeWords } from "@floorworthy/assess/survey";
 import { isUnable, printFraction, type Term, toBase } from "@floorworthy/engine/quantities";
@@ -8,10 +8,9 @@ import type { JobPlan, Question, Step } from "../question.ts";
 import { cardUnits, factWords, flats, lengthHand } from "./words.ts";
 
 /** Hole by hole as set out; nothing is begun where the set-out is refused, or a hole of the record is not settled. */
-export const installationPlan = (job: Job, date: string): JobPlan => {
-  const assessment = assess(job);
+export const installationPlan = (job: Job, date: string, assessment: Assessment): JobPlan => {
   const marks = setOut(job, assessment);
-  const common = { title: job.title, units: job.units, date, says: {}, standing: assessment.sentence };
+  const common = { title: job.title, units: job.units, date, says: {} };
   if (isUnable(marks))
     return {
       ...common,
@@ -30,9 +29,33 @@ export const installationPlan = (job: Job, date: string): JobPlan => {
     open: may ? "all" : "recorded-only",
     stop: may ? [] : ["Do not drill.", ...marks.before],
     before: [...(may ? marks.before : []), ...marks.order],
-    steps: marks.holes.map((mark) => holeStep(job, mark, marks.walls, { depth, diameter, full })),
+    steps: [
+      settingStep(job, date),
+      ...marks.holes.map((mark) => holeStep(job, mark, marks.walls, { depth, diameter, full })),
+    ],
   };
 };
+
+const settingStep = ({ installation }: Job, date: string): Step => ({
+  id: "setting",
+  name: "The setting",
+  where: ["who sets it, with what"],
+  figures: [],
+  questions: [
+    {
+      key: "installation.date",
+      ask: "Day",
+      last: installation?.date,
+      kind: "choice",
+      choices: [{ value: date, words: `today, ${date}` }],
+    },
+    { key: "installation.installer", ask: "Who sets it", last: installation?.installer, kind: "words" },
+    { key: "installation.wrench", ask: "Which torque wrench", last: installation?.wrench, kind: "words" },
+    { key: "installation.lot", ask: "Anchors and their lot", last: installation?.lot, kind: "words" },
+  ],
+  fixed: { list: "" },
+  note: "the setting",
+});
 
 interface Asked {
   readonly depth: Term | undefined;

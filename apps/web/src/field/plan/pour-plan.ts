@@ -1,4 +1,3 @@
-import { assess } from "@floorworthy/assess";
 import type { Job } from "@floorworthy/job";
 import type { JobPlan, Question, Step } from "../question.ts";
 import { cardUnits, lengthHand } from "./words.ts";
@@ -8,7 +7,6 @@ const TRUCKS = 3;
 
 /** What is noted on the day of the pour and in the days after. */
 export const pourPlan = (job: Job, date: string): JobPlan => {
-  const assessment = assess(job);
   const tickets = job.pour?.tickets?.length ?? 0;
   const trucks = Array.from({ length: TRUCKS }, (_, i) => truckStep(job, tickets + i + 1));
   return {
@@ -25,7 +23,6 @@ export const pourPlan = (job: Job, date: string): JobPlan => {
     ],
     steps: [dayStep(job, date), ...trucks, thermometerStep(job, date), coverOn(job, date), coverOff(job, date)],
     says: {},
-    standing: assessment.sentence,
   };
 };
 

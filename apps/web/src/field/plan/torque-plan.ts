@@ -1,4 +1,4 @@
-import { assess } from "@floorworthy/assess";
+import { firstLook } from "@floorworthy/assess";
 import { crossPattern } from "@floorworthy/assess/setout";
 import { upkeepOf } from "@floorworthy/assess/upkeep";
 import { fromBase } from "@floorworthy/engine/quantities";
@@ -8,12 +8,12 @@ import { cardUnits, factWords, flats, lengthHand } from "./words.ts";
 
 /** The nuts in the cross order of each base; what the years say is said at each of them. */
 export const torquePlan = (job: Job, date: string): JobPlan => {
-  const assessment = assess(job);
+  const { bases } = firstLook(job).layout;
   const upkeep = upkeepOf(job, date);
   const { torque } = job.lift.anchors;
   const unit = cardUnits(job.units).torque;
   const set = torque.known ? `${Math.round(fromBase(torque.value, unit))} ${unit}` : undefined;
-  const nuts = assessment.layout.bases.flatMap((base) =>
+  const nuts = bases.flatMap((base) =>
     crossPattern(base.anchors).map(
       (id, i): Step => ({
         id,
@@ -52,7 +52,6 @@ export const torquePlan = (job: Job, date: string): JobPlan => {
           } as const,
         ]),
     ),
-    standing: assessment.sentence,
   };
 };
 
