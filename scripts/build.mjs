@@ -19,6 +19,7 @@ const programs = [
   ["apps/cli/src/main.ts", "dist/floorworthy.mjs"],
   ["apps/server/src/main.ts", "dist/server.mjs"],
   ["apps/server/src/papers/print-sheet.ts", "dist/print-sheet.mjs"],
+  ["packages/manuals/src/node/worker.ts", "dist/read-manual.mjs"],
 ];
 for (const [entry, outfile] of programs.filter(([entry]) => existsSync(entry))) {
   await build({

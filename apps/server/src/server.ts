@@ -13,11 +13,13 @@ import {
 } from "fastify-type-provider-zod";
 import { guard } from "./guard.ts";
 import { note } from "./log.ts";
+import { openReadingDesk } from "./manuals/reading-desk.ts";
 import { openPrintingRoom } from "./papers/printing-room.ts";
 import { copyRoutes } from "./routes/copies.ts";
 import { demoRoutes } from "./routes/demo.ts";
 import { documentRoutes } from "./routes/documents.ts";
 import { fieldRoutes } from "./routes/field.ts";
+import { manualRoutes } from "./routes/manuals.ts";
 import { paperRoutes } from "./routes/papers.ts";
 import { peopleRoutes } from "./routes/people.ts";
 import { isLocalHost, safeHeaders } from "./safe-headers.ts";
@@ -86,6 +88,7 @@ export const createServer = async (
   const room = openPrintingRoom();
   server.addHook("onClose", () => room.close());
   await server.register(paperRoutes(store, room));
+  await server.register(manualRoutes(store, openReadingDesk(store)));
   await server.register(copyRoutes(store));
   await server.register(demoRoutes(store, examples));
   await server.register(fastifyStatic, { root: page, cacheControl: true, maxAge: 0 });

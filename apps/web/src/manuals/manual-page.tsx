@@ -9,7 +9,7 @@ import { KeepingLine } from "../job/keeping-line.tsx";
 import { type OpenDocument, useDocument } from "../job/use-document.ts";
 import { ManualLine } from "./manual-row.tsx";
 import { PageSight } from "./page-sight.tsx";
-import { hasPlace, pathOf, putValue } from "./put-value.ts";
+import { hasPlace, pathOf, putPicture, putValue } from "./put-value.ts";
 import { type ManualRow, rowsFor } from "./rows.ts";
 
 /** A row itself, not a button in it, which has its own use for the key. */
@@ -64,11 +64,13 @@ const Confirm = (props: {
   const list = useRef<HTMLOListElement>(null);
   const writes = session.person?.role !== "reader";
 
-  const take = async (field: FieldName, written: string, candidate: Candidate | undefined) => {
-    const picture = candidate
-      ? await keepPicture(open.id, hash, candidate.evidence.page, candidate.evidence.box).catch(() => undefined)
-      : undefined;
-    open.change("", putValue(field, written, { document: name, candidate, picture: picture?.hash }));
+  const take = (field: FieldName, written: string, candidate: Candidate | undefined) => {
+    open.change("", putValue(field, written, { document: name, candidate }));
+    if (!candidate) return;
+    const { page, box, line } = candidate.evidence;
+    keepPicture(open.id, hash, page, box)
+      .then((picture) => open.change("", putPicture(field, line, picture.hash)))
+      .catch(() => undefined); // the words of the line stand there in any case
   };
   const choose = (row: ManualRow | undefined) => {
     if (!row) return;

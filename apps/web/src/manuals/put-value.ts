@@ -1,5 +1,7 @@
 import { setPlain } from "@floorworthy/job/editing";
+import { writtenTree } from "@floorworthy/job/listing";
 import type { Candidate, FieldName } from "@floorworthy/manuals";
+import { reach } from "../form/reach.ts";
 
 /** Values the sheet keeps in a place of their own; those without one are for the reader only. */
 const placeOf = (field: FieldName): string | undefined => {
@@ -23,7 +25,7 @@ export const putValue = (
   const path = placeOf(field);
   if (path === undefined) return (text) => text;
   if (field === "base.width" || field === "base.depth") return (text) => setPlain(text, path, written);
-  const { document, candidate, picture } = source;
+  const { document, candidate } = source;
   const page = candidate && String(candidate.evidence.printed ?? candidate.evidence.page);
   const value = {
     value: written,
@@ -31,10 +33,18 @@ export const putValue = (
     document,
     ...(page && { page }),
     ...(candidate && { line: candidate.evidence.line.slice(0, 200) }),
-    ...(picture && { picture }),
   };
   return (text) => setPlain(text, path, value);
 };
+
+/** Adds the picture of the line once it is there, where the value still stands as it was taken. */
+export const putPicture =
+  (field: FieldName, line: string, picture: string): ((text: string) => string) =>
+  (text) => {
+    const path = pathOf(field);
+    const there = reach(writtenTree(text), `${path}.line`);
+    return path !== "" && there === line.slice(0, 200) ? setPlain(text, `${path}.picture`, picture) : text;
+  };
 
 /** What stands in the sheet for a field already. */
 export const pathOf = (field: FieldName): string => placeOf(field) ?? "";
