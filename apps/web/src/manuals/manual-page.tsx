@@ -7,10 +7,14 @@ import { labelOf } from "../form/label-of.ts";
 import { factText, reach } from "../form/reach.ts";
 import { KeepingLine } from "../job/keeping-line.tsx";
 import { type OpenDocument, useDocument } from "../job/use-document.ts";
+import { fieldAt } from "../plan/hand/field-at.ts";
 import { ManualLine } from "./manual-row.tsx";
 import { PageSight } from "./page-sight.tsx";
 import { hasPlace, pathOf, putPicture, putValue } from "./put-value.ts";
 import { type ManualRow, rowsFor } from "./rows.ts";
+
+/** What a value is, in the words of the form that keeps it. */
+const nameOf = (field: FieldName): string => fieldAt(`lift.${field}`)?.doc || labelOf(field.replaceAll(".", ", "));
 
 /** A row itself, not a button in it, which has its own use for the key. */
 const onRow = (target: EventTarget): boolean => target instanceof HTMLElement && target.matches("[data-field]");
@@ -88,8 +92,8 @@ const Confirm = (props: {
     if (event.key === "ArrowDown") next(1);
     else if (event.key === "ArrowUp") next(-1);
     else if (typing) return;
-    else if (event.key === "Enter" && onRow(event.target) && first && writes && hasPlace(row.field)) {
-      take(row.field, first.written, first);
+    else if (event.key === "Enter" && onRow(event.target)) {
+      if (first && writes && hasPlace(row.field)) take(row.field, first.written, first);
       next(1);
     } else if ((event.key === "x" || event.key === "Delete") && first) {
       setRejected((before) => new Set([...before, first.id]));
@@ -133,7 +137,7 @@ const Confirm = (props: {
             <ManualLine
               key={row.field}
               row={row}
-              label={labelOf(row.field.replaceAll(".", ", "))}
+              label={nameOf(row.field)}
               standing={standing(row.field)}
               rejected={rejected}
               chosen={row.field === at}

@@ -30,6 +30,7 @@ export const PageSight = ({
       <div className="page-window" ref={window}>
         <div className="page-sheet">
           <img
+            key={picture}
             src={picture}
             width={size.width}
             height={size.height}

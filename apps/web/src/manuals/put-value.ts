@@ -16,11 +16,7 @@ export const hasPlace = (field: FieldName): boolean => placeOf(field) !== undefi
 export const putValue = (
   field: FieldName,
   written: string,
-  source: {
-    readonly document: string;
-    readonly candidate: Candidate | undefined;
-    readonly picture: string | undefined;
-  },
+  source: { readonly document: string; readonly candidate: Candidate | undefined },
 ): ((text: string) => string) => {
   const path = placeOf(field);
   if (path === undefined) return (text) => text;
