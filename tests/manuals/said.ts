@@ -12,6 +12,8 @@ export const paragraph = (text: string, page = 1, i = 0): Block => ({
   lines: [lineOf(page, i, text)],
 });
 
+export const note = (text: string): Block => ({ kind: "note", text, starts: [0], lines: [lineOf(1, 30, text)] });
+
 export const heading = (text: string): Block => ({ kind: "heading", text, starts: [0], lines: [lineOf(1, 0, text)] });
 
 export const table = (rows: readonly (readonly string[])[], page = 1): Block => ({

@@ -1,6 +1,6 @@
 import { type Candidate, findCandidates } from "@floorworthy/manuals";
 import { expect, test } from "vitest";
-import { heading, pageOf, paragraph, table } from "./said.ts";
+import { heading, note, pageOf, paragraph, table } from "./said.ts";
 
 const short = ({ field, written, model, confidence }: Candidate) => [field, written, model, confidence] as const;
 
@@ -75,7 +75,7 @@ test("a note changes one model's value: both are kept, the note is proposed", ()
         ["Concrete thickness *", "5 in."],
         ["Anchor torque", "100 ft-lb"],
       ]),
-      { ...paragraph("* 6 in. for model QZ-12."), kind: "note" },
+      note("* 6 in. for model QZ-12."),
     ]),
   ]);
   expect(candidates.filter(({ field }) => field === "asks.thickness").map(short)).toEqual([

@@ -9,7 +9,6 @@ import type { Brought, Errand } from "./reading-room.ts";
 export interface WorkerProgram {
   readonly file: URL;
   readonly argv?: readonly string[];
-  readonly execArgv?: readonly string[];
 }
 
 export interface Bounds {
@@ -25,10 +24,10 @@ export interface ReadManualOptions extends Bounds {
   readonly pictures?: "as-they-are" | "recognised";
 }
 
-/** From source the worker is TypeScript and needs a loader; a built program has its worker beside it. */
+/** From source the worker needs a loader; a built program names its own, or has it beside it. */
 const ownProgram = (): WorkerProgram =>
   import.meta.url.endsWith(".ts")
-    ? { file: new URL("worker.ts", import.meta.url), execArgv: ["--import", "tsx"] }
+    ? { file: new URL("worker-from-source.mjs", import.meta.url) }
     : { file: new URL("read-manual.mjs", import.meta.url) };
 
 /** Reads a manual in a worker of its own, bounded in time and memory. Nothing in the file is executed or fetched. */
@@ -65,7 +64,6 @@ const inWorker = (
     const worker = new Worker(program.file, {
       workerData: { errand },
       argv: [...(program.argv ?? [])],
-      ...(program.execArgv && { execArgv: [...program.execArgv] }),
       resourceLimits: { maxOldGenerationSizeMb: megabytes, maxYoungGenerationSizeMb: 64, stackSizeMb: 4 },
       stdout: true,
       stderr: true,

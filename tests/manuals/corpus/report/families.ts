@@ -310,7 +310,8 @@ const lettered: Family = {
     freshPage(flow);
     for (const { heading, sentences } of passagesOf({ ...t, lift: { ...t.lift, models: [] } }, String)) {
       para(flow, heading, { font: "bold", size: 11 });
-      sentences.forEach((text, i) => para(flow, `${String.fromCharCode(97 + i)}) ${text}`, { indent: 10 }));
+      for (const [i, text] of sentences.entries())
+        para(flow, `${String.fromCharCode(97 + i)}) ${text}`, { indent: 10 });
     }
     return done(pen, t);
   },
