@@ -1,44 +1,42 @@
 import type { CaseReactions } from "@floorworthy/assess";
 import { Fold } from "../fold.tsx";
 import { shown } from "../quantities/shown.ts";
+import { TableWindow } from "../table-window.tsx";
 import type { Units } from "../work/messages.ts";
 import { TermLine } from "./term-line.tsx";
 
 /** What each column puts on the floor, case by case. */
 export const LoadCases = ({ cases, units }: { cases: readonly CaseReactions[]; units: Units }) => (
   <Fold name="cases" head={`What the columns put on the floor: ${cases.length} cases`}>
-    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-    <section className="table-window" tabIndex={0} aria-label="Table of load cases">
-      <table>
-        <thead>
-          <tr>
-            {["Case", "Base", "P", "Mx", "My", "Vx", "Vy"].map((head) => (
-              <th key={head} scope="col">
-                {head}
+    <TableWindow name="Table of load cases">
+      <thead>
+        <tr>
+          {["Case", "Base", "P", "Mx", "My", "Vx", "Vy"].map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {cases.flatMap(({ name, counted, bases }) =>
+          bases.map(({ side, P, Mx, My, Vx, Vy }) => (
+            <tr key={`${name} ${side}`}>
+              <th scope="row">
+                {name}
+                {counted === "information" && " (beside)"}
               </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {cases.flatMap(({ name, counted, bases }) =>
-            bases.map(({ side, P, Mx, My, Vx, Vy }) => (
-              <tr key={`${name} ${side}`}>
-                <th scope="row">
-                  {name}
-                  {counted === "information" && " (beside)"}
-                </th>
-                <td>{side}</td>
-                <td>{shown(P, "N", units)}</td>
-                <td>{shown(Mx, "N·mm", units)}</td>
-                <td>{shown(My, "N·mm", units)}</td>
-                <td>{shown(Vx, "N", units)}</td>
-                <td>{shown(Vy, "N", units)}</td>
-              </tr>
-            )),
-          )}
-        </tbody>
-      </table>
-    </section>
+              <td>{side}</td>
+              <td>{shown(P, "N", units)}</td>
+              <td>{shown(Mx, "N·mm", units)}</td>
+              <td>{shown(My, "N·mm", units)}</td>
+              <td>{shown(Vx, "N", units)}</td>
+              <td>{shown(Vy, "N", units)}</td>
+            </tr>
+          )),
+        )}
+      </tbody>
+    </TableWindow>
     {cases.map(({ name, bases }) =>
       bases.map(({ side, terms }) => (
         <Fold

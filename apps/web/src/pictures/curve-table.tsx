@@ -1,3 +1,4 @@
+import { TableWindow } from "../table-window.tsx";
 import type { Curve } from "./curve.tsx";
 
 /** The figures of a picture, for whoever wants them or cannot see it. */
@@ -14,34 +15,31 @@ export const CurveTable = (props: {
   return (
     <details className="more">
       <summary>The figures</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-      <section className="table-window" tabIndex={0} aria-label={`Figures against ${x}`}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{x}</th>
-              {curves.map(({ name }) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows
-              .filter((_, i) => i % every === 0 || i === rows.length - 1)
-              .map((v) => (
-                <tr key={v}>
-                  <th scope="row">{printX(v)}</th>
-                  {curves.map(({ name, points }) => {
-                    const there = points.find(([a]) => a === v);
-                    return <td key={name}>{there ? printY(there[1]) : ""}</td>;
-                  })}
-                </tr>
-              ))}
-          </tbody>
-        </table>
-      </section>
+      <TableWindow name={`Figures against ${x}`}>
+        <thead>
+          <tr>
+            <th scope="col">{x}</th>
+            {curves.map(({ name }) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows
+            .filter((_, i) => i % every === 0 || i === rows.length - 1)
+            .map((v) => (
+              <tr key={v}>
+                <th scope="row">{printX(v)}</th>
+                {curves.map(({ name, points }) => {
+                  const there = points.find(([a]) => a === v);
+                  return <td key={name}>{there ? printY(there[1]) : ""}</td>;
+                })}
+              </tr>
+            ))}
+        </tbody>
+      </TableWindow>
     </details>
   );
 };

@@ -1,6 +1,7 @@
 import { jobFields } from "@floorworthy/job/form";
 import { FormGroup } from "../../form/form-field.tsx";
 import { shown, shownLength } from "../../quantities/shown.ts";
+import { TableWindow } from "../../table-window.tsx";
 import { useWork } from "../../work/use-work.ts";
 import { WorkState } from "../../work/work-state.tsx";
 import { HitAsk } from "../hit-ask.tsx";
@@ -27,26 +28,24 @@ export const AnchorsPart = ({ open, units }: PartProps) => {
               <li key={line}>{line}</li>
             ))}
           </ul>
-          <div className="table-window">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Mark</th>
-                  <th scope="col">from the {marks.walls.x}</th>
-                  <th scope="col">from the {marks.walls.y}</th>
+          <TableWindow name="Marks from two walls">
+            <thead>
+              <tr>
+                <th scope="col">Mark</th>
+                <th scope="col">from the {marks.walls.x}</th>
+                <th scope="col">from the {marks.walls.y}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {[...marks.columns, ...marks.holes].map(({ id, at }) => (
+                <tr key={id}>
+                  <th scope="row">{id}</th>
+                  <td>{shownLength(at.x, units)}</td>
+                  <td>{shownLength(at.y, units)}</td>
                 </tr>
-              </thead>
-              <tbody>
-                {[...marks.columns, ...marks.holes].map(({ id, at }) => (
-                  <tr key={id}>
-                    <th scope="row">{id}</th>
-                    <td>{shownLength(at.x, units)}</td>
-                    <td>{shownLength(at.y, units)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
+              ))}
+            </tbody>
+          </TableWindow>
           <ol className="ticks-list">
             {marks.order.map((line) => (
               <li key={line}>{line}</li>

@@ -4,6 +4,7 @@ import { TermLine } from "../../margin/term-line.tsx";
 import { BarPicture } from "../../pictures/bars.tsx";
 import { CurvePicture } from "../../pictures/curve.tsx";
 import { inUsualUnit, shown, usualUnit } from "../../quantities/shown.ts";
+import { TableWindow } from "../../table-window.tsx";
 import type { Value } from "../../work/calls.ts";
 import type { Units } from "../../work/messages.ts";
 
@@ -108,32 +109,29 @@ export const PadAnswerView = (props: {
 const BillTable = ({ bill }: { bill: Plan["best"]["bill"] }) => (
   <details className="more">
     <summary>What makes {money(bill.total, bill.currency)}</summary>
-    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-    <section className="table-window" tabIndex={0} aria-label="The bill">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">What</th>
-            <th scope="col">How much</th>
-            <th scope="col">Price</th>
-            <th scope="col">Cost</th>
+    <TableWindow name="The bill">
+      <thead>
+        <tr>
+          <th scope="col">What</th>
+          <th scope="col">How much</th>
+          <th scope="col">Price</th>
+          <th scope="col">Cost</th>
+        </tr>
+      </thead>
+      <tbody>
+        {bill.lines.map((line) => (
+          <tr key={line.what}>
+            <th scope="row">{line.what}</th>
+            <td>{line.amount}</td>
+            <td>
+              {line.price}
+              {line.basis === "invented" && " *"}
+            </td>
+            <td>{money(line.money, bill.currency)}</td>
           </tr>
-        </thead>
-        <tbody>
-          {bill.lines.map((line) => (
-            <tr key={line.what}>
-              <th scope="row">{line.what}</th>
-              <td>{line.amount}</td>
-              <td>
-                {line.price}
-                {line.basis === "invented" && " *"}
-              </td>
-              <td>{money(line.money, bill.currency)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+        ))}
+      </tbody>
+    </TableWindow>
     <p className="quiet">* an invented price stands in; write your own quotes under prices.</p>
   </details>
 );

@@ -1,6 +1,7 @@
 import { jobFields } from "@floorworthy/job/form";
 import { FormGroup } from "../../form/form-field.tsx";
 import { shown } from "../../quantities/shown.ts";
+import { TableWindow } from "../../table-window.tsx";
 import { useWork } from "../../work/use-work.ts";
 import { WorkState } from "../../work/work-state.tsx";
 import type { PartProps } from "../part-props.ts";
@@ -20,41 +21,39 @@ export const PourPart = ({ open, units }: PartProps) => {
           <p className="finding-said">
             Order {shown(plan.order.ordered.value, plan.order.ordered.unit, units)}. {plan.order.bags.sentence}
           </p>
-          <div className="table-window">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">What</th>
-                  <th scope="col">Get</th>
-                  <th scope="col">Cost</th>
-                </tr>
-              </thead>
-              <tbody>
-                {plan.order.lines.map(({ id, what, buy, sold, cost }) => (
-                  <tr key={id}>
-                    <th scope="row">{what}</th>
-                    <td>
-                      {shown(buy.value, buy.unit, units)} {sold}
-                    </td>
-                    <td>
-                      {cost
-                        ? `${Math.round(cost.amount).toLocaleString("en-US")}${cost.basis === "invented" ? " *" : ""}`
-                        : ""}
-                    </td>
-                  </tr>
-                ))}
-                <tr>
-                  <th scope="row">All</th>
-                  <td />
+          <TableWindow name="What to order">
+            <thead>
+              <tr>
+                <th scope="col">What</th>
+                <th scope="col">Get</th>
+                <th scope="col">Cost</th>
+              </tr>
+            </thead>
+            <tbody>
+              {plan.order.lines.map(({ id, what, buy, sold, cost }) => (
+                <tr key={id}>
+                  <th scope="row">{what}</th>
                   <td>
-                    <b>
-                      {Math.round(plan.order.total.amount).toLocaleString("en-US")} {plan.order.total.currency}
-                    </b>
+                    {shown(buy.value, buy.unit, units)} {sold}
+                  </td>
+                  <td>
+                    {cost
+                      ? `${Math.round(cost.amount).toLocaleString("en-US")}${cost.basis === "invented" ? " *" : ""}`
+                      : ""}
                   </td>
                 </tr>
-              </tbody>
-            </table>
-          </div>
+              ))}
+              <tr>
+                <th scope="row">All</th>
+                <td />
+                <td>
+                  <b>
+                    {Math.round(plan.order.total.amount).toLocaleString("en-US")} {plan.order.total.currency}
+                  </b>
+                </td>
+              </tr>
+            </tbody>
+          </TableWindow>
           {plan.order.total.invented === "some" && (
             <p className="quiet">* an invented price stands in; write your own quotes under prices.</p>
           )}

@@ -114,7 +114,7 @@ export const PlanHand = (props: {
       data-path={each.path}
       role="button"
       tabIndex={0}
-      aria-label={`${each.kind === each.label ? "" : `${each.kind} `}${each.label}`}
+      aria-label={each.label.includes(each.kind) ? each.label : `${each.kind} ${each.label}`}
       aria-pressed={each.path === chosen}
       onFocus={() => choose(each.path)}
       onKeyDown={(event) => onKey(event, each)}
