@@ -2,7 +2,7 @@ import { assess } from "@floorworthy/assess";
 import { type Order, orderFor } from "@floorworthy/assess/order";
 import { isUnable } from "@floorworthy/engine/quantities";
 import { readyMixSheet } from "@floorworthy/papers";
-import { csv } from "@floorworthy/papers/csv";
+import { orderCsv } from "@floorworthy/papers/csv";
 import type { Command } from "commander";
 import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
 import { paperOf } from "../paper-option.ts";
@@ -18,23 +18,6 @@ interface OrderOptions {
   readonly paper: string;
   readonly date?: string;
 }
-
-const asCsv = ({ lines, total }: Order): string =>
-  csv(
-    ["group", "what", "takes", "unit", "get", "sold as", "note", `cost ${total.currency}`, "price", "basis"],
-    lines.map(({ group, what, takes, buy, sold, note, cost }) => [
-      group,
-      what,
-      Number(takes.value.toFixed(3)),
-      takes.unit,
-      Number(buy.value.toFixed(3)),
-      sold || buy.unit,
-      note,
-      cost ? Number(cost.amount.toFixed(2)) : undefined,
-      cost?.at,
-      cost?.basis,
-    ]),
-  );
 
 export const orderCommand = (program: Command): void => {
   jobCommand(program, "order", "concrete, mix, steel and everything else to get for the pour, with prices")
@@ -61,7 +44,7 @@ export const orderCommand = (program: Command): void => {
           else console.error(`No order: ${order.reason}`);
           return 3;
         }
-        if (list) process.stdout.write(asCsv(order));
+        if (list) process.stdout.write(orderCsv(order));
         else
           console.log(
             json ? JSON.stringify(order, null, 2) : orderLines(order, workings ? "unfolded" : "folded").join("\n"),

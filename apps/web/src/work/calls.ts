@@ -5,6 +5,7 @@ import type { placeMap, placing } from "./place-calls.ts";
 import { summary } from "./summary.ts";
 import type { Tell } from "./tell.ts";
 
+type Files = typeof import("./file-calls.ts");
 type Parts = typeof import("./part-calls.ts");
 type Cards = typeof import("../field/card-calls.ts");
 type Layers = typeof import("./layer-calls.ts");
@@ -22,6 +23,8 @@ export const calls = {
     (await import("./place-calls.ts")).placing(...args),
   placeMap: async (tell: Tell, ...args: After<Parameters<typeof placeMap>>) =>
     (await import("./place-calls.ts")).placeMap(tell, ...args),
+  otherFiles: async (_tell: Tell, ...args: Parameters<Files["otherFiles"]>) =>
+    (await import("./file-calls.ts")).otherFiles(...args),
   padPlan: async (tell: Tell, ...args: After<Parameters<Parts["padPlan"]>>) =>
     (await import("./part-calls.ts")).padPlan(tell, ...args),
   pourPlan: async (_tell: Tell, ...args: Parameters<Parts["pourPlan"]>) =>

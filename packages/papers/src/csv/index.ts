@@ -1,2 +1,3 @@
 export { type CsvCell, csv } from "./csv.ts";
 export { historyCsv } from "./history.ts";
+export { orderCsv } from "./order-csv.ts";

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { JobPhotographs } from "../../field/job-photographs.tsx";
 import { JobFile } from "../../file/job-file.tsx";
+import { OtherFiles } from "../../papers/other-files.tsx";
 import { SheetPreview } from "../../papers/sheet-preview.tsx";
 import { useWork } from "../../work/use-work.ts";
 import type { PartProps } from "../part-props.ts";
@@ -39,6 +40,7 @@ export const PapersPart = ({ open, answers, units }: PartProps) => {
           </li>
         ))}
       </ul>
+      <OtherFiles open={open} units={units} />
       <details className="group">
         <summary>
           Photographs <span className="row-doc">of the floor, the holes and the anchors</span>
