@@ -1,5 +1,5 @@
 import { assess } from "@floorworthy/assess";
-import { type Order, orderFor } from "@floorworthy/assess/order";
+import { orderFor } from "@floorworthy/assess/order";
 import { isUnable } from "@floorworthy/engine/quantities";
 import { readyMixSheet } from "@floorworthy/papers";
 import { orderCsv } from "@floorworthy/papers/csv";
