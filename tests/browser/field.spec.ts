@@ -37,6 +37,25 @@ const waiting = (page: Page) => page.getByRole("region", { name: "To be sent" })
 /** The page's own files are on the device. */
 const carried = (page: Page) => page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
 
+/** A coloured picture as a phone's camera would hand it over. */
+const photograph = async (page: Page, width: number, height: number) => {
+  const jpeg = await page.evaluate(
+    ([w, h]) => {
+      const canvas = document.createElement("canvas");
+      canvas.width = w;
+      canvas.height = h;
+      const pen = canvas.getContext("2d")!;
+      for (let i = 0; i < 400; i++) {
+        pen.fillStyle = `hsl(${i * 7} 60% 50%)`;
+        pen.fillRect((i * 137) % w, (i * 211) % h, w / 10, h / 10);
+      }
+      return canvas.toDataURL("image/jpeg", 0.9).split(",")[1]!;
+    },
+    [width, height] as const,
+  );
+  return { name: "IMG_0001.jpg", mimeType: "image/jpeg", buffer: Buffer.from(jpeg, "base64") };
+};
+
 test("a torque round without a signal: typed, closed, opened again, sent once when the signal is back", async ({
   page,
   context,
@@ -56,6 +75,9 @@ test("a torque round without a signal: typed, closed, opened again, sent once wh
   await tap(page, "60° 1 flat");
   await tap(page, "solid");
 
+  await page.locator('input[type="file"]').setInputFiles(await photograph(page, 40, 30));
+  await expect(page.getByRole("img", { name: "anchor LA, photograph 1" })).toBeVisible();
+
   // the page is closed in the middle of it, without a signal
   await page.reload();
   await expect(page.getByRole("heading", { level: 2 })).toHaveText("LA");
@@ -67,9 +89,9 @@ test("a torque round without a signal: typed, closed, opened again, sent once wh
   await tap(page, "1/8");
   await page.locator(".progress").click();
   await tap(page, "Finish with 2 of 10 nuts");
-  await expect(waiting(page)).toContainText("1 entry waits on this device");
+  await expect(waiting(page)).toContainText("1 entry and 1 photograph wait on this device");
   await page.reload();
-  await expect(waiting(page)).toContainText("1 entry waits on this device");
+  await expect(waiting(page)).toContainText("1 entry and 1 photograph wait on this device");
   expect(await entriesOf(request, id)).toHaveLength(0);
 
   await context.setOffline(false);
@@ -81,6 +103,7 @@ test("a torque round without a signal: typed, closed, opened again, sent once wh
   expect(text).toMatch(/projection: 1 1\/8 in/);
   expect(text).toMatch(/wrench: click wrench/);
   expect(await entriesOf(request, id)).toHaveLength(1);
+  expect(await (await request.get(`/api/jobs/${id}/attachments`)).json()).toMatchObject([{ note: "anchor LA" }]);
 
   // the same day it goes on, and joins the same visit
   await page.getByRole("link", { name: /LB/ }).click();
@@ -208,22 +231,7 @@ test.describe("with requests in hand", () => {
   }) => {
     const id = await newJob(request, "1-kept-tickets", set);
     await open(page, id, "torque/RD");
-    const large = await page.evaluate(async () => {
-      const canvas = document.createElement("canvas");
-      canvas.width = 3000;
-      canvas.height = 2000;
-      const pen = canvas.getContext("2d")!;
-      for (let i = 0; i < 400; i++) {
-        pen.fillStyle = `hsl(${i * 7} 60% 50%)`;
-        pen.fillRect((i * 137) % 3000, (i * 211) % 2000, 300, 200);
-      }
-      return canvas.toDataURL("image/jpeg", 0.9).split(",")[1]!;
-    });
-    await page.locator('input[type="file"]').setInputFiles({
-      name: "IMG_0001.jpg",
-      mimeType: "image/jpeg",
-      buffer: Buffer.from(large, "base64"),
-    });
+    await page.locator('input[type="file"]').setInputFiles(await photograph(page, 3000, 2000));
     await expect(page.getByRole("img", { name: "anchor RD, photograph 1" })).toBeVisible();
     await expect(waiting(page)).toContainText("Nothing waits to be sent.");
     const [kept] = await (await request.get(`/api/jobs/${id}/attachments`)).json();

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { withFraction } from "../../apps/web/src/field/fractions.ts";
+import { headAndRest } from "../../apps/web/src/field/head-and-rest.ts";
 import { madeId } from "../../apps/web/src/field/made-id.ts";
 import { readTyped } from "../../apps/web/src/field/read-typed.ts";
 import { sizeWithin } from "../../apps/web/src/field/shrink.ts";
@@ -54,6 +55,12 @@ describe("what is typed with a glove", () => {
       }),
     ));
 });
+
+test.each([
+  ["L1: 0.02 in of movement over 1 round, as it should", "L1: 0.02 in of movement over 1 round, as it should", ""],
+  ["L2 slips, by all signs: 0.09 in; it goes on: out", "L2 slips, by all signs.", "0.09 in; it goes on: out"],
+  ["R4 is snapped.", "R4 is snapped.", ""],
+])("%s has its head", (words, head, rest) => expect(headAndRest(words)).toEqual({ head, rest }));
 
 describe("eighths tapped behind whole inches", () => {
   test.each([

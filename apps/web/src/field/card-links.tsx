@@ -11,16 +11,15 @@ export const CardLinks = ({ jobId }: { jobId: string }) => {
   }, []);
   return (
     <nav className="card-links" aria-label="Field cards">
-      <span>In the garage:</span>
+      <span>Cards:</span>
       {cards.map(({ id, title }) => {
         const draft = drafts.find((each) => each.id === draftId(jobId, id));
         const said = draft?.steps.filter((step) => stepState(draft, step) !== "open").length ?? 0;
         return (
           <a key={id} href={`#/jobs/${encodeURIComponent(jobId)}/cards/${id}`}>
-            {title}
+            {title.replace(" card", "")}
             {draft && said > 0 && !isDone(draft) && (
               <small>
-                {" "}
                 begun, {said} of {draft.steps.length}
               </small>
             )}

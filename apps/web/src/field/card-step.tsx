@@ -5,6 +5,7 @@ import { WorkState } from "../work/work-state.tsx";
 import { AskRow } from "./ask-row.tsx";
 import type { Card } from "./cards.ts";
 import { answered, answersAt, readAnswers } from "./draft.ts";
+import { headAndRest } from "./head-and-rest.ts";
 import { PhotoRow } from "./photo-row.tsx";
 import type { CardPlan, Step } from "./question.ts";
 import { faultsAt, openLooks, stopOnTheSpot } from "./rules.ts";
@@ -67,14 +68,14 @@ export const CardStep = (props: {
 
 /** What the years say of a nut: its head, and the rest to open. */
 const Says = ({ words, weight }: CardPlan["says"][string]) => {
-  const [head = "", ...rest] = words.split(": ");
+  const { head, rest } = headAndRest(words);
   return (
     <div className="card-says" data-weight={weight}>
-      <p>{rest.length > 0 ? `${head}.` : head}</p>
-      {rest.length > 0 && (
+      <p>{head}</p>
+      {rest !== "" && (
         <details>
           <summary>Why</summary>
-          <p>{rest.join(": ")}</p>
+          <p>{rest}</p>
         </details>
       )}
     </div>
