@@ -1,7 +1,9 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { basename, join } from "node:path";
+import { assess } from "@floorworthy/assess";
 import { isUnable, type Unable } from "@floorworthy/engine/quantities";
-import { type Drawing, drawingToSvg } from "@floorworthy/papers";
+import type { Job } from "@floorworthy/job";
+import { type Drawing, drawingToSvg, type Paper, type Sheet } from "@floorworthy/papers";
 import { drawingToDxf } from "@floorworthy/papers/dxf";
 import { drawingToPdf } from "@floorworthy/papers/pdf";
 
@@ -43,4 +45,19 @@ export const writeSheet = async (
     say(`${stem}.dxf`);
   }
   return "written";
+};
+
+/** Draws and writes some of a job's sheets, each with its reason where this job may not have it. */
+export const writeSheets = async (
+  sheets: readonly Sheet[],
+  job: Job,
+  { out, jobFile, date, paper }: Pick<SheetFile, "out" | "jobFile" | "date"> & { readonly paper: Paper },
+): Promise<"some" | "none"> => {
+  const assessment = assess(job);
+  const results = [];
+  for (const { name, title, draw } of sheets) {
+    const pages = draw(job, assessment, { date, paper });
+    results.push(await writeSheet(pages, { out, jobFile, name, title: `${title}: ${job.title}`, date }));
+  }
+  return results.includes("written") ? "some" : "none";
 };

@@ -1,9 +1,8 @@
-import { assess } from "@floorworthy/assess";
 import { recordNames, recordSheets } from "@floorworthy/papers/records";
 import type { Command } from "commander";
 import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
 import { paperOf } from "../paper-option.ts";
-import { printedOn, writeSheet } from "../write-sheet.ts";
+import { printedOn, writeSheets } from "../write-sheet.ts";
 
 interface RecordOptions {
   readonly out: string;
@@ -35,22 +34,8 @@ export const recordCommand = (program: Command): void => {
           );
           return 2;
         }
-        const printed = printedOn(date);
-        const assessment = assess(job);
-        const results = [];
-        for (const { name: called, title, draw } of chosen) {
-          const pages = draw(job, assessment, { date: printed, paper });
-          results.push(
-            await writeSheet(pages, {
-              out,
-              jobFile: path,
-              name: called,
-              title: `${title}: ${job.title}`,
-              date: printed,
-            }),
-          );
-        }
-        return results.includes("written") ? 0 : 3;
+        const written = await writeSheets(chosen, job, { out, jobFile: path, date: printedOn(date), paper });
+        return written === "some" ? 0 : 3;
       }),
     );
 };

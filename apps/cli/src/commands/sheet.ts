@@ -1,8 +1,7 @@
-import { assess } from "@floorworthy/assess";
-import { type Sheet, sheetNames, sheets } from "@floorworthy/papers";
+import { sheetNames, sheets } from "@floorworthy/papers";
 import type { Command } from "commander";
 import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
-import { printedOn, writeSheet } from "../write-sheet.ts";
+import { printedOn, writeSheets } from "../write-sheet.ts";
 
 interface SheetOptions {
   readonly out: string;
@@ -30,22 +29,8 @@ export const sheetCommand = (program: Command): void => {
           console.error(`--name ${name}: there is no such sheet. Write one of ${sheetNames.join(", ")}.`);
           return 2;
         }
-        const printed = printedOn(date);
-        const assessment = assess(job);
-        const results = [];
-        for (const { name: called, title, draw } of wanted satisfies readonly Sheet[]) {
-          const pages = draw(job, assessment, { date: printed, paper });
-          results.push(
-            await writeSheet(pages, {
-              out,
-              jobFile: path,
-              name: called,
-              title: `${title}: ${job.title}`,
-              date: printed,
-            }),
-          );
-        }
-        return results.includes("written") ? 0 : 3;
+        const written = await writeSheets(wanted, job, { out, jobFile: path, date: printedOn(date), paper });
+        return written === "some" ? 0 : 3;
       }),
     );
 };

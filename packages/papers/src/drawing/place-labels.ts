@@ -1,5 +1,6 @@
 import { type Point, type Rect, type Segment, segmentsMeet } from "@floorworthy/engine/geometry";
 import type { Label } from "./drawing.ts";
+import { spanInside } from "./span-inside.ts";
 import { boxOfText, type Lettering } from "./text-width.ts";
 
 /** A label that wants a place, with its target on the paper and in the model. */
@@ -28,23 +29,13 @@ export interface Obstacles {
 const overlap = (a: Rect, b: Rect): number =>
   Math.max(0, Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)) * Math.max(0, Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0));
 
-/** Whether a line passes through a box. Method: clip the line by the four sides (Liang and Barsky). */
-const crosses = ({ x0, y0, x1, y1 }: Rect, { a, b }: Segment): boolean => {
+/** Whether a line passes through a box. */
+const crosses = (box: Rect, { a, b }: Segment): boolean => {
+  const { x0, y0, x1, y1 } = box;
   if (Math.max(a.x, b.x) < x0 || Math.min(a.x, b.x) > x1 || Math.max(a.y, b.y) < y0 || Math.min(a.y, b.y) > y1)
     return false;
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  let [low, high] = [0, 1];
-  for (const [d, room] of [
-    [-dx, a.x - x0],
-    [dx, x1 - a.x],
-    [-dy, a.y - y0],
-    [dy, y1 - a.y],
-  ] as const) {
-    if (d === 0 && room < 0) return false;
-    if (d < 0) low = Math.max(low, room / d);
-    if (d > 0) high = Math.min(high, room / d);
-  }
-  return low <= high;
+  const { from, until } = spanInside(a, b, box);
+  return from <= until;
 };
 
 const grown = (box: Rect, by: number): Rect => ({ x0: box.x0 - by, y0: box.y0 - by, x1: box.x1 + by, y1: box.y1 + by });
