@@ -41,3 +41,16 @@ export const openPart = async (page: Page, id: string): Promise<void> => {
   const head = part(page, id).locator("h3 > button").first();
   if ((await head.getAttribute("aria-expanded")) === "false") await head.click();
 };
+
+/** Where a place of the plan is on the screen; inches from the left and the back wall. */
+export const onPlan = async (page: Page, x: number, y: number) => {
+  const board = page.locator("svg.plan-board");
+  await board.scrollIntoViewIfNeeded();
+  return board.evaluate(
+    (node, [atX, atY]) => {
+      const matrix = (node as unknown as SVGSVGElement).getScreenCTM();
+      return new DOMPoint(atX * 25.4, atY * 25.4).matrixTransform(matrix ?? undefined);
+    },
+    [x, y] as const,
+  );
+};
