@@ -52,7 +52,7 @@ const ofRunning = (
   let before: readonly Subject[] = [];
   return sentencesOf(block.text).map(({ from, text }) => {
     const said: Statement = {
-      text,
+      text: withUnit(text),
       from: 0,
       lineAt: (place) => lineAt(block, from + place),
       models: namedIn(text, models).length > 0 ? [] : heading.models,
@@ -62,6 +62,14 @@ const ofRunning = (
     before = subjectsOf(text);
     return said;
   });
+};
+
+const UNIT_BEFORE = /\((in\.?|inches|mm|cm|ft|psi|MPa|lbs?|kg|N·?m|ft-?lbs?)\) ?[:=]? ?[\d][\d.,/ -]*$/i;
+
+/** "Concrete thickness (in.): 4 1/4" with its unit behind the figure. */
+const withUnit = (text: string): string => {
+  const unit = UNIT_BEFORE.exec(text.replace(/\.$/, ""))?.[1];
+  return unit === undefined ? text : `${text.replace(/\.$/, "")} ${unit}`;
 };
 
 const notesOf = (blocks: readonly Block[]): Notes => {
