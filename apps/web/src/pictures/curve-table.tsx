@@ -1,5 +1,5 @@
 import { TableWindow } from "../table-window.tsx";
-import type { Curve } from "./curve.tsx";
+import type { Curve } from "./curve-data.ts";
 
 /** The figures of a picture, for whoever wants them or cannot see it. */
 export const CurveTable = (props: {

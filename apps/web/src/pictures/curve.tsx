@@ -1,20 +1,7 @@
+import type { Curve, Mark } from "./curve-data.ts";
 import { CurveTable } from "./curve-table.tsx";
 import { freest } from "./freest.ts";
 import { scaleOf, ticksOf } from "./scale.ts";
-
-/** One row of values over the same base. */
-export interface Curve {
-  readonly name: string;
-  readonly points: readonly (readonly [number, number])[];
-  readonly pen: "solid" | "dashed" | "dotted";
-}
-
-/** A line across the picture that means something: a limit, a day. */
-export interface Mark {
-  readonly at: number;
-  readonly along: "x" | "y";
-  readonly words: string;
-}
 
 const WIDE = 480;
 const HIGH = 270;

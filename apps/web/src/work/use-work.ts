@@ -31,9 +31,13 @@ export const useWork = <K extends CallName>(
   const asked = useRef(args);
   asked.current = args;
   const giveUp = useRef(() => {});
+  const asks = useRef(0);
   useEffect(() => {
     if (key === undefined) return setWork((before) => (before.state === "waiting" ? before : nothing));
     setWork((before) => ({ ...before, state: "working", progress: undefined, fault: undefined }));
+    // the first question is asked at once; later ones wait for the typing to pause
+    asks.current += 1;
+    const wait = asks.current === 1 ? 0 : pause;
     let takeBack: ReturnType<(typeof desks)[typeof desk]["ask"]> = () => {};
     const timer = setTimeout(() => {
       takeBack = desks[desk].ask(call, asked.current as Args<K>, (reply) => {
@@ -42,7 +46,7 @@ export const useWork = <K extends CallName>(
           setWork({ state: "done", value: reply.value, progress: undefined, fault: undefined });
         else setWork((before) => ({ ...before, state: "fault", progress: undefined, fault: reply.words }));
       });
-    }, pause);
+    }, wait);
     const leave = (when: "now" | "soon") => {
       clearTimeout(timer);
       takeBack(when);

@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import { TermLine } from "../../margin/term-line.tsx";
-import { CurvePicture, type Mark } from "../../pictures/curve.tsx";
+import { CurvePicture } from "../../pictures/curve.tsx";
+import type { Mark } from "../../pictures/curve-data.ts";
 import { inUsualUnit, usualUnit } from "../../quantities/shown.ts";
 import type { Units } from "../../work/messages.ts";
 import { useWork } from "../../work/use-work.ts";
