@@ -59,7 +59,7 @@ const read = async (path: string, wishes: ReadWishes): Promise<ExitCode> => {
     ? [JSON.stringify({ ...reading, model, sheet: sheet.text, asked: sheet.asked, doubts: sheet.doubts }, null, 2)]
     : textOf(basename(path), reading, model, sheet);
   console.log(lines.join("\n"));
-  if (wishes.out !== undefined) console.log(`\n${await keep(wishes.out, path, model, bytes, sheet)}`);
+  if (wishes.out !== undefined) console.error(`\n${await keep(wishes.out, path, model, bytes, sheet)}`);
   return sheet.proposals.length > 0 ? 0 : 3;
 };
 

@@ -113,6 +113,9 @@ const nearest = (
   const reasons = [
     ...(best.cue.subject === "led" ? ["the line itself does not say what it speaks of; the text before it does"] : []),
     ...(statement.form === "sentence" && best.cost > NOT_NEAR ? ["the words for it stand far from the figure"] : []),
+    ...(best.cue.rule.field === "columnsInside" && !/inside|clear|drive/i.test(statement.text)
+      ? ["the page does not say whether it is measured inside or between centres"]
+      : []),
     ...(CONDITION.test(statement.text) ? ["the sentence sets a condition"] : []),
     ...(rival && rival.cost - best.cost < 4 ? [`it may also be meant for ${rival.cue.rule.field}`] : []),
   ];

@@ -67,7 +67,7 @@ export const fieldRules: readonly FieldRule[] = [
     field: "columnsInside",
     dimension: "length",
     cue: /(?:width|distance|clearance|inside|clear)(?: \w+)? (?:between|of|inside) (?:the )?(?:columns|posts)(?![' ]*(?:cent|ax))|inside (?:of )?columns|drive[- ]?through(?: width)?|between (?:the )?(?:columns|posts)(?! (?:cent|ax))/gi,
-    unless: /cent(?:er|re)|ax[ie]s/i,
+    unless: /cent(?:er|re)|ax(?:[ie]s|ial)/i,
     usual: inches(60, 200),
     demanding: "neither",
   },

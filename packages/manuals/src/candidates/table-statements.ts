@@ -17,8 +17,12 @@ export const MARK = /(?:[*†‡§]+|(?<!mm|in|cm|\bm|ft)[¹²³⁴⁵]+|\s\(?\d
 /** Notes at the foot of a page, by their mark. */
 export type Notes = ReadonlyMap<string, { readonly text: string; readonly line: PrintedLine }>;
 
+/** Labels of lines whose value is a word or a count. */
+const WORD_LABEL = /anchors?\b|dowels?\b|\barms?\b|reinforc|armour|construction|column tops|design\b|style\b/i;
+
 const isLabel = (text: string): boolean =>
-  /\p{L}{3}/u.test(text) && fieldRules.some(({ cue }) => new RegExp(cue.source, "i").test(text));
+  (/\p{L}{3}/u.test(text) && WORD_LABEL.test(text)) ||
+  fieldRules.some(({ cue }) => new RegExp(cue.source, "i").test(text));
 
 const namesCue = (text: string): boolean => isLabel(text) && !/\d/.test(text);
 
