@@ -1,5 +1,5 @@
 import type { Card } from "./cards.ts";
-import { answersAt, type CardDraft, isDone, stepState } from "./draft.ts";
+import { answersAt, type CardDraft, isBegun, isDone, stepState } from "./draft.ts";
 import { entryOfRound } from "./entries.ts";
 import { keepRound, keepStep } from "./keep-step.ts";
 import { faultsAt } from "./rules.ts";
@@ -47,6 +47,15 @@ export const CardEnd = ({ card, hand, at }: { card: Card; hand: CardInHand; at: 
         >
           Keep what is typed
         </button>
+      )}
+      {draft && isBegun(draft) && !isDone(draft) && (
+        <details className="card-more">
+          <summary>Begin this card anew</summary>
+          <p>What is typed here and not kept yet is given up. What was kept stays in the job.</p>
+          <button type="button" className="card-act" onClick={clear}>
+            Give up what is typed
+          </button>
+        </details>
       )}
       {draft && isDone(draft) && (
         <>

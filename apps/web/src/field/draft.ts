@@ -89,6 +89,12 @@ export const stepState = (draft: CardDraft | undefined, step: Step): StepState =
   return said || kept !== undefined ? "typed" : "open";
 };
 
+/** Something was said, handed over or photographed on it. */
+export const isBegun = (draft: CardDraft): boolean =>
+  Object.keys(draft.kept).length > 0 ||
+  Object.values(draft.photographs).some((taken) => taken.length > 0) ||
+  draft.steps.some((step) => stepState(draft, step) !== "open");
+
 /** Nothing of it waits to be handed over. */
 export const isDone = (draft: CardDraft): boolean =>
   Object.keys(draft.kept).length > 0 && draft.steps.every((step) => stepState(draft, step) !== "typed");

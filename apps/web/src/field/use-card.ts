@@ -3,7 +3,7 @@ import { ifAllowed } from "../job/kept-here.ts";
 import { today } from "../job/today.ts";
 import { useWork } from "../work/use-work.ts";
 import type { Card } from "./cards.ts";
-import { type CardDraft, draftId, emptyDraft, isDone } from "./draft.ts";
+import { type CardDraft, draftId, emptyDraft, isBegun, isDone } from "./draft.ts";
 import { entriesOfDraft } from "./entries.ts";
 import type { CardPlan, Step } from "./question.ts";
 import { useFieldJob } from "./use-field-job.ts";
@@ -58,13 +58,18 @@ export const useCard = (jobId: string, card: Card): CardInHand | undefined => {
   if (work.value?.ok) good.current = work.value.value;
   const plan = good.current;
 
-  const steps = draft?.steps ?? plan?.steps ?? noSteps;
+  // while nothing is said the card follows the job
+  const steps = (draft && isBegun(draft) ? draft.steps : plan?.steps) ?? draft?.steps ?? noSteps;
   const first = useRef(steps);
   first.current = steps;
   const change = useCallback(
     (make: (draft: CardDraft) => CardDraft) =>
       setDraft((before) => {
-        const after = make(before ?? emptyDraft(jobId, card.id, date, first.current));
+        const begun =
+          before && isBegun(before)
+            ? before
+            : { ...emptyDraft(jobId, card.id, date, first.current), at: before?.at ?? "" };
+        const after = make(begun);
         ifAllowed((db) => db.put("cards", after));
         return after;
       }),
