@@ -1,10 +1,9 @@
 import { readLift } from "@floorworthy/job";
-import { liftSheetFields } from "@floorworthy/job/form";
 import { writtenTree } from "@floorworthy/job/listing";
 import { useMemo } from "react";
 import type { Session } from "../api/session.ts";
 import { FormProvider } from "../form/form-context.ts";
-import { FormField } from "../form/form-field.tsx";
+import { LiftForm } from "../form/lift-form.tsx";
 import { ClashNotice, KeepingLine } from "../job/keeping-line.tsx";
 import { type OpenDocument, useDocument } from "../job/use-document.ts";
 import { mistakesOf } from "../work/mistakes-of.ts";
@@ -44,7 +43,7 @@ const Opened = ({ open, session }: { open: OpenDocument; session: Session }) => 
           </p>
         )}
         {hand === "writes" && <BringManual lift={open.id} />}
-        <FormField path="lift" name="lift" field={liftSheetFields.lift} depth={0} />
+        <LiftForm path="lift" />
       </main>
     </FormProvider>
   );
