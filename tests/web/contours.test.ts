@@ -42,6 +42,8 @@ describe("lines of equal value", () => {
       0.5,
     );
     expect(lines).toHaveLength(2);
+    // the middle lies below the level, so each line goes round a corner that lies above it
+    for (const [a, b] of lines) expect((a!.x + b!.x) * (a!.y + b!.y)).toBeGreaterThan(0);
   });
 
   test("end where there is no concrete", () => {
