@@ -33,7 +33,7 @@ test("a floor too thin becomes a pad in the job, an order, and printed sheets fo
     .first()
     .click();
   await expect(papers.locator("img.page-picture").first()).toHaveAttribute("alt", /contractor/i);
-  await papers.getByRole("button", { name: "Print" }).click();
+  await papers.getByRole("button", { name: "Print", exact: true }).click();
   await expect(page.locator("html")).toHaveAttribute("data-printed", "yes");
   await expect(page.locator("#to-print img")).toHaveCount(1);
   await page.emulateMedia({ media: "print" });
@@ -43,6 +43,7 @@ test("a floor too thin becomes a pad in the job, an order, and printed sheets fo
   for (const format of ["PDF", "SVG"]) {
     const file = await page.request.get(
       (await papers.getByRole("link", { name: format }).first().getAttribute("href"))!,
+      { timeout: 60_000 },
     );
     expect(file.status()).toBe(200);
     expect((await file.body()).length).toBeGreaterThan(5000);

@@ -42,7 +42,17 @@ lift:
   asks: { thickness: 4 1/4 in, strength: 3000 psi, days: 28 d, edge: 6 in }
 `);
 
-/** The floor under it, but for two things nobody has found out yet: whether it has tendons, and its strength. */
+/** A smaller one, of which the page says little. */
+export const lowLift = wishesOf(`
+lift:
+  name: Tarn 7 Low
+  top: free-standing
+  rated: 7000 lb
+  spacing: 124 in
+  asks: { thickness: 4 in, strength: 3000 psi }
+`);
+
+/** The floor under the first, but for two things nobody has found out yet: whether it has tendons, and its strength. */
 export const floor = wishesOf(`
 title: Pear Tree Yard, bay two
 setting: { use: home, permit: not-required, seismic: B, weather: indoors, slopeNear: none, slabOwner: customer }
