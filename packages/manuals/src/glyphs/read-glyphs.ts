@@ -1,4 +1,4 @@
-import type { PDFDocumentProxy, PDFPageProxy } from "pdfjs-dist/types/src/display/api.js";
+import type { PDFDocumentProxy, PDFPageProxy } from "pdfjs-dist";
 import type { Direction, GlyphPage, GlyphReading, GlyphRun, Trouble } from "./glyph-run.ts";
 import { MOST_BYTES, MOST_PAGES, troubles } from "./troubles.ts";
 

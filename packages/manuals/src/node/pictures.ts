@@ -1,5 +1,5 @@
 import { createCanvas } from "@napi-rs/canvas";
-import type { PDFPageProxy } from "pdfjs-dist/types/src/display/api.js";
+import type { PDFPageProxy } from "pdfjs-dist";
 import { type Box, harmless } from "../glyphs/index.ts";
 import { pdfForNode } from "./pdf-for-node.ts";
 

@@ -29,7 +29,7 @@ export const corners = ({ x0, y0, x1, y1 }: Rect): Polygon => [
   { x: x0, y: y1 },
 ];
 
-export const grow = ({ x0, y0, x1, y1 }: Rect, by: number): Rect => ({
+const grow = ({ x0, y0, x1, y1 }: Rect, by: number): Rect => ({
   x0: x0 - by,
   y0: y0 - by,
   x1: x1 + by,

@@ -1,9 +1,11 @@
 import { useState } from "react";
 import { JobPhotographs } from "../../field/job-photographs.tsx";
 import { JobFile } from "../../file/job-file.tsx";
+import { useForm } from "../../form/form-context.ts";
 import { OtherFiles } from "../../papers/other-files.tsx";
 import { SheetPreview } from "../../papers/sheet-preview.tsx";
 import { useWork } from "../../work/use-work.ts";
+import { HistoryList } from "../history-list.tsx";
 import type { PartProps } from "../part-props.ts";
 
 const none = [] as const;
@@ -11,6 +13,7 @@ const none = [] as const;
 /** The papers that travel, and the job as a file. */
 export const PapersPart = ({ open, answers, units }: PartProps) => {
   const { value: sheets } = useWork("listSheets", none as unknown as [], { pause: 0 });
+  const { hand } = useForm();
   const [chosen, setChosen] = useState<string>();
   const [paper, setPaper] = useState<"letter" | "a4">(units === "si" ? "a4" : "letter");
   const sheet = sheets?.find(({ name }) => name === chosen);
@@ -40,6 +43,7 @@ export const PapersPart = ({ open, answers, units }: PartProps) => {
           </li>
         ))}
       </ul>
+      <HistoryList kind="jobs" open={open} hand={hand} />
       <OtherFiles open={open} units={units} />
       <details className="group">
         <summary>
