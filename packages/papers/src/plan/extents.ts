@@ -29,13 +29,6 @@ export const corners = ({ x0, y0, x1, y1 }: Rect): Polygon => [
   { x: x0, y: y1 },
 ];
 
-const grow = ({ x0, y0, x1, y1 }: Rect, by: number): Rect => ({
-  x0: x0 - by,
-  y0: y0 - by,
-  x1: x1 + by,
-  y1: y1 + by,
-});
-
 /** Everything that must be on the plan. */
 export const planExtents = (job: Job, assessment: Assessment, outline: Polygon): Rect => {
   const around = (p: Point) => [
