@@ -120,7 +120,10 @@ const nearest = (
     ...(rival && rival.cost - best.cost < 4 ? [`it may also be meant for ${rival.cue.rule.field}`] : []),
   ];
   const fields = new Set(shared.map(({ cue }) => cue.rule.field));
-  return [...fields].map((field) => claimOf(field, value, statement, reasons.length > 0 ? "likely" : "sure", reasons));
+  return [...fields].map((field) => ({
+    ...claimOf(field, value, statement, reasons.length > 0 ? "likely" : "sure", reasons),
+    named: [best.cue.from, best.cue.to] as const,
+  }));
 };
 
 /** Words that make a figure hold only sometimes. */

@@ -9,6 +9,8 @@ export interface Claim {
   /** place in the statement */
   readonly from: number;
   readonly to: number;
+  /** where the words that name it stand, when they stand elsewhere in the statement */
+  readonly named?: readonly [from: number, to: number];
   readonly confidence: Confidence;
   readonly reasons: readonly string[];
   readonly remarks: readonly Remark[];

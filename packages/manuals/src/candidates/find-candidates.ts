@@ -1,5 +1,5 @@
 import type { Box, PageSource } from "../glyphs/index.ts";
-import type { LaidOutPage } from "../layout/index.ts";
+import type { LaidOutPage, PrintedLine } from "../layout/index.ts";
 import type { Candidate, Confidence, NumberFound, WordFound } from "./candidate.ts";
 import type { Claim } from "./claim.ts";
 import { claimNumbers } from "./claim-numbers.ts";
@@ -90,7 +90,7 @@ const written = ({ said }: Claim): string =>
 const trusted = (claim: Claim, source: PageSource): Confidence => (source === "text" ? claim.confidence : "doubtful");
 
 const toCandidate = (claim: Claim, statement: Statement, page: LaidOutPage, model: string | undefined): Numbered => {
-  const line = statement.lineAt(claim.from);
+  const line = seenOn(claim, statement);
   const recognised = {
     code: "recognised" as const,
     message: "The page is a picture and was recognised; fraction bars and signs are easily lost.",
@@ -114,6 +114,23 @@ const toCandidate = (claim: Claim, statement: Statement, page: LaidOutPage, mode
     conflicts: [],
     form: statement.form,
   };
+};
+
+/** The printed lines from the words to the value, as one: what a person must see to believe it. */
+const seenOn = (claim: Claim, statement: Statement): PrintedLine => {
+  const [from, to] = [
+    Math.min(claim.from, claim.named?.[0] ?? claim.from),
+    Math.max(claim.from, (claim.named?.[1] ?? 1) - 1),
+  ];
+  const lines: PrintedLine[] = [];
+  for (let place = from; place <= to; place++) {
+    const line = statement.lineAt(place);
+    if (lines.at(-1) !== line && line.page === statement.lineAt(claim.from).page) lines.push(line);
+  }
+  const [x, y] = [Math.min(...lines.map(({ box }) => box.x)), Math.min(...lines.map(({ box }) => box.y))];
+  const width = Math.max(...lines.map(({ box }) => box.x + box.width)) - x;
+  const height = Math.max(...lines.map(({ box }) => box.y + box.height)) - y;
+  return { page: lines[0]!.page, text: lines.map(({ text }) => text).join(" / "), box: { x, y, width, height } };
 };
 
 /** A little paper around the letters. */
