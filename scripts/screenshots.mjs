@@ -1,4 +1,4 @@
-// Pictures of every screen in docs/screens, wide and narrow, made from the demo. Starts the server itself.
+// Pictures of every screen in docs/screens, wide and narrow, made from the demo. Starts the built server itself (npm run build).
 //   node scripts/screenshots.mjs [--url http://127.0.0.1:4370] [--out docs/screens]
 import { spawn } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, statSync } from "node:fs";
@@ -17,8 +17,8 @@ const { values } = parseArgs({
 const startServer = () =>
   new Promise((resolve, reject) => {
     const store = `${mkdtempSync(`${tmpdir()}/floorworthy-screens-`)}/jobs.sqlite`;
-    const server = spawn(process.execPath, ["scripts/start.mjs"], {
-      env: { ...process.env, PORT: "4391", FLOORWORTHY_STORE: store },
+    const server = spawn(process.execPath, ["dist/server.mjs"], {
+      env: { ...process.env, PORT: "4391", FLOORWORTHY_STORE: store, FLOORWORTHY_DEMO: "fill" },
     });
     server.stdout.on("data", (words) => {
       const address = /http:\/\/127\.0\.0\.1:\d+/.exec(String(words))?.[0];
@@ -75,8 +75,10 @@ const screens = {
   people: { to: "#/people", ...ready("main h2") },
 };
 
-const sizes = { wide: { width: 1120, height: 760 }, narrow: { width: 360, height: 740 } };
+const sizes = { wide: { width: 1040, height: 700 }, narrow: { width: 360, height: 700 } };
 const dark = new Set(["job"]);
+/** What is mostly used at a desk is shown there only, so that all pictures together stay under 3 MB. */
+const deskOnly = new Set(["part-1-lift", "part-2-floor", "part-3-position", "part-6-pour", "people"]);
 
 const { server, address } = values.url ? { address: values.url } : await startServer();
 rmSync(values.out, { recursive: true, force: true });
@@ -101,6 +103,7 @@ const take = async (name, { to, ready }, size, colorScheme) => {
 
 for (const [name, screen] of Object.entries(screens))
   for (const size of Object.keys(sizes)) {
+    if (size === "narrow" && deskOnly.has(name)) continue;
     await take(name, screen, size, "light");
     if (dark.has(name)) await take(name, screen, size, "dark");
   }

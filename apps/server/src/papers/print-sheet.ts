@@ -21,7 +21,8 @@ export interface PaperWish {
 
 export type Printed =
   | { readonly kind: "printed"; readonly bytes: Uint8Array }
-  | { readonly kind: "refused"; readonly words: string };
+  /** `late`: it might be printed at another time */
+  | { readonly kind: "refused" | "late"; readonly words: string };
 
 /** One sheet of a job as a file, or why there is none. Run in a worker, so that others are served meanwhile. */
 export default async ({ text, name, format, paper, date, units }: PaperWish): Promise<Printed> => {

@@ -14,8 +14,10 @@ const built = fileURLToPath(new URL("print-sheet.mjs", import.meta.url));
 export const openPrintingRoom = (patience = 30_000): PrintingRoom => {
   if (!existsSync(built)) return { print: printSheet, close: async () => undefined };
   const pool = new Piscina({ filename: built, minThreads: 0, maxThreads: 1, idleTimeout: 30_000, maxQueue: 50 });
-  return {
-    print: (wish) => pool.run(wish, { signal: AbortSignal.timeout(patience) }),
-    close: () => pool.close(),
-  };
+  const print: PrintingRoom["print"] = (wish) =>
+    pool.run(wish, { signal: AbortSignal.timeout(patience) }).catch((error: Error) => {
+      if (error.name !== "AbortError" && !/queue is at limit/.test(error.message)) throw error;
+      return { kind: "late", words: "The sheet could not be printed in time: this machine is busy. Ask again." };
+    });
+  return { print, close: () => pool.close() };
 };

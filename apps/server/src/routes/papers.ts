@@ -47,7 +47,8 @@ export const paperRoutes =
         if (!sheets.some(({ name }) => name === params.name))
           return reply.code(404).send({ message: "There is no such sheet." });
         const printed = await room.print({ text: head.text, name: params.name, format, paper, date, units });
-        if (printed.kind === "refused") return reply.code(422).send({ message: printed.words });
+        if (printed.kind !== "printed")
+          return reply.code(printed.kind === "late" ? 503 : 422).send({ message: printed.words });
         return reply
           .type(types[format])
           .header("content-disposition", `inline; filename="${head.id}-${params.name}.${format}"`)
