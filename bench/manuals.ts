@@ -1,5 +1,6 @@
 /** How long a manual of sixty pages takes, and how much memory: `npx tsx bench/manuals.ts`. */
-import { layOut, type PdfLibrary, readGlyphs, readingOf } from "@floorworthy/manuals";
+import { layOut, readGlyphs, readingOf } from "@floorworthy/manuals";
+import { pdfForNode } from "@floorworthy/manuals/node";
 import { freshPage, para, row, startFlow } from "../tests/manuals/corpus/flow.ts";
 import { LETTER, Pen } from "../tests/manuals/corpus/pen.ts";
 
@@ -30,7 +31,7 @@ const main = async (): Promise<void> => {
   const bytes = await longManual();
   const rest = process.memoryUsage.rss();
   const loading = performance.now();
-  const pdf = (await import("pdfjs-dist/legacy/build/pdf.mjs")) as unknown as PdfLibrary;
+  const { pdf } = await pdfForNode();
   console.log(`pdf.js loaded in ${seconds(loading)} s`);
   for (const pass of ["first", "second"]) {
     const cpu = process.cpuUsage();

@@ -1,22 +1,20 @@
 import { drawLines, readManual } from "@floorworthy/manuals/node";
-import { createCanvas } from "@napi-rs/canvas";
 import { describe, expect, test } from "vitest";
 import { LETTER, Pen } from "./corpus/pen.ts";
 
+const SHEET = { x: 0, y: 0, width: LETTER[0], height: LETTER[1] };
+
 /** A page that is a picture of text. */
 const scanned = async (lines: readonly string[]): Promise<Uint8Array> => {
-  const canvas = createCanvas(1275, 1650);
-  const context = canvas.getContext("2d");
-  context.fillStyle = "white";
-  context.fillRect(0, 0, 1275, 1650);
-  context.fillStyle = "black";
-  context.font = "30px DejaVu Sans, sans-serif";
+  const typed = new Pen({ size: LETTER });
+  typed.sheet();
   lines.forEach((line, i) => {
-    context.fillText(line, 140, 240 + 60 * i);
+    typed.line(line, 70, 105 + 28 * i, { size: 14 });
   });
+  const [image] = await drawLines(await typed.bytes(), [{ page: 1, box: SHEET }]);
   const pen = new Pen({ size: LETTER });
   pen.sheet();
-  pen.paper.image(Buffer.from(await canvas.encode("png")), 0, 0, { width: 612, height: 792 });
+  pen.paper.image(Buffer.from(image!), 0, 0, { width: LETTER[0], height: LETTER[1] });
   return pen.bytes();
 };
 

@@ -1,5 +1,3 @@
 export { developingFamilies } from "./developing/families.ts";
 export { laidOut, type Measured, measure, pdfLibrary, tablesOf } from "./measure.ts";
 export { reportFamilies } from "./report/families.ts";
-export { emptyTally, sameValue, score, type Tally } from "./score.ts";
-export type { Family, InventedManual } from "./story.ts";

@@ -104,7 +104,3 @@ export const inventLift = (seed: number, system: System, models: number): Invent
 
 /** A fact in base units, or its word. */
 export const baseOf = (said: Said): number | string => (typeof said === "string" ? said : toBase(said.n, said.unit));
-
-/** Everything that holds for one model. */
-export const factsOf = (lift: InventedLift, model: string): Facts =>
-  new Map([...lift.shared, ...lift.models.find(({ name }) => name === model)!.own]);

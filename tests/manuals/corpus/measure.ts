@@ -1,5 +1,6 @@
 /** Reads whole families of invented manuals and counts what was found. */
 import { type Candidate, type FieldName, layOut, type PdfLibrary, readGlyphs, readingOf } from "@floorworthy/manuals";
+import { pdfForNode } from "@floorworthy/manuals/node";
 import { emptyTally, type Miss, score, type Tally } from "./score.ts";
 import type { Family } from "./story.ts";
 
@@ -24,8 +25,7 @@ const tallyAt = <K>(map: Map<K, Tally>, key: K): Tally => {
   return held;
 };
 
-export const pdfLibrary = async (): Promise<PdfLibrary> =>
-  (await import("pdfjs-dist/legacy/build/pdf.mjs")) as unknown as PdfLibrary;
+export const pdfLibrary = async (): Promise<PdfLibrary> => (await pdfForNode()).pdf;
 
 export const laidOut = async (bytes: Uint8Array) => {
   const glyphs = await readGlyphs(await pdfLibrary(), bytes);

@@ -5,6 +5,8 @@ import { type GlyphPage, type GlyphReading, type GlyphRun, harmless } from "../g
 import { pdfForNode } from "./pdf-for-node.ts";
 import { drawCrop } from "./pictures.ts";
 
+const require = createRequire(import.meta.url);
+
 const DOTS = 200 / 72;
 /** Pages recognised in one manual; each takes about a second. */
 const MOST_PICTURES = 120;
@@ -13,7 +15,7 @@ const MOST_PICTURES = 120;
 export const withPicturesRecognised = async (glyphs: GlyphReading, bytes: Uint8Array): Promise<GlyphReading> => {
   const pictures = glyphs.ok ? glyphs.pages.filter(({ source }) => source === "picture").slice(0, MOST_PICTURES) : [];
   if (!glyphs.ok || pictures.length === 0) return glyphs;
-  const language = dirname(createRequire(import.meta.url).resolve("@tesseract.js-data/eng/package.json"));
+  const language = dirname(require.resolve("@tesseract.js-data/eng/package.json"));
   const reader = await createWorker("eng", 1, {
     langPath: join(language, "4.0.0_best_int"),
     cacheMethod: "none",

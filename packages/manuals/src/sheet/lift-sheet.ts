@@ -1,3 +1,4 @@
+import type { LiftKind } from "@floorworthy/job";
 import type { Candidate, FieldName } from "../candidates/index.ts";
 import { type Proposal, proposalsFor } from "./proposals.ts";
 import { inWords, questions } from "./questions.ts";
@@ -44,6 +45,9 @@ export const liftSheet = (
   };
 };
 
+/** The manuals read are those of two-post lifts. */
+const KIND: LiftKind = "two-post";
+
 /** Lines of the sheet that have no place of their own in the form. */
 const ELSEWHERE: readonly FieldName[] = [
   "anchors.count",
@@ -66,7 +70,7 @@ const branches = (
   const reactions = [...taken].filter(([field]) => field.startsWith("reactions."));
   return [
     { path: ["name"], plain: JSON.stringify(name) },
-    { path: ["kind"], plain: "two-post" },
+    { path: ["kind"], plain: KIND },
     { path: ["manual"], plain: "in-hand" },
     ...[...taken].filter(([field]) => !ELSEWHERE.includes(field) && !field.startsWith("reactions.")).map(leaf),
     ...(width && depth

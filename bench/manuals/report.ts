@@ -1,6 +1,6 @@
 /** Measures every family and writes the tables into docs/manuals.md, between its marks. */
 import { readFileSync, writeFileSync } from "node:fs";
-import { developingFamilies, measure, reportFamilies, tablesOf } from "./index.ts";
+import { developingFamilies, measure, reportFamilies, tablesOf } from "../../tests/manuals/corpus/index.ts";
 
 const SEEDS = [41, 42, 43];
 const FILE = "docs/manuals.md";
