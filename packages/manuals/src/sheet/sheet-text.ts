@@ -54,7 +54,7 @@ const lines = (
   pad: string,
   document: string,
 ): readonly string[] => {
-  if (candidate === undefined) return [...seen.map((c) => comment(c, pad)), `${pad}${key}: ${plain}`];
+  if (candidate === undefined) return [...new Set(seen.map((c) => comment(c, pad))), `${pad}${key}: ${plain}`];
   return [
     comment(candidate, pad),
     `${pad}${key}: { ${writtenAs(candidate)}, basis: documented, document: ${JSON.stringify(document)}, page: ${JSON.stringify(pageOf(candidate))} }`,
