@@ -10,6 +10,7 @@ import type { Units } from "../../work/messages.ts";
 import { Bases } from "./bases.tsx";
 import { grown, rectOf } from "./boxes.ts";
 import { ChosenThing } from "./chosen-thing.tsx";
+import { isCrowded } from "./crowded.ts";
 import { HandMarks } from "./hand-marks.tsx";
 import { planLabels } from "./labels.ts";
 import { middleOf, shift, turned } from "./move.ts";
@@ -119,7 +120,13 @@ export const PlanHand = (props: {
       onFocus={() => choose(each.path)}
       onKeyDown={(event) => onKey(event, each)}
     >
-      <ThingShape thing={each} points={pointsOf(each)} letters={letters} chosen={each.path === chosen} />
+      <ThingShape
+        thing={each}
+        points={pointsOf(each)}
+        letters={letters}
+        chosen={each.path === chosen}
+        figure={isCrowded(each, things, letters) ? "waits" : "shown"}
+      />
       {each.kind === "lift" && layout && (
         <Bases
           layout={layout}

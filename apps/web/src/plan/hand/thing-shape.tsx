@@ -8,8 +8,10 @@ export const ThingShape = (props: {
   readonly points: readonly Point[];
   readonly letters: number;
   readonly chosen: boolean;
+  /** a figure that would stand on its neighbour's waits until one looks nearer */
+  readonly figure: "shown" | "waits";
 }) => {
-  const { thing, points, letters, chosen } = props;
+  const { thing, points, letters, chosen, figure } = props;
   const list = pointList(points);
   const first = points[0];
   const shared = {
@@ -29,10 +31,12 @@ export const ThingShape = (props: {
     const r = letters * 0.5;
     return (
       <g {...shared}>
-        <path d={`M${first.x - r} ${first.y - r}h${2 * r}l${-r} ${1.7 * r}z`} />
-        <text x={first.x + 1.3 * r} y={first.y + r} fontSize={letters * 0.9}>
-          {thing.label}
-        </text>
+        <path d={`M${first.x - 0.7 * r} ${first.y - r}h${1.4 * r}l${-0.7 * r} ${r}z`} />
+        {(figure === "shown" || chosen) && (
+          <text x={first.x + 1.3 * r} y={first.y + r} fontSize={letters * 0.9}>
+            {thing.label}
+          </text>
+        )}
         <circle className="thing-grip" cx={first.x} cy={first.y} r={letters} />
       </g>
     );
