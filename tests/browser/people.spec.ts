@@ -23,6 +23,7 @@ const signIn = async (page: Page, name: string, word = password) => {
   await page.getByRole("button", { name: "Sign in" }).click();
 };
 const addPerson = async (page: Page, name: string, role: string) => {
+  await expect(page.getByRole("heading", { name: "A new person" })).toBeVisible();
   await page.getByLabel("Name").fill(name);
   await page.getByLabel(/^Password/).fill(password);
   await page.locator("select[name=role]").selectOption(role);
