@@ -1,11 +1,12 @@
 // The worker when the program runs from source, in tests: our own files are bundled first, so that the libraries load as they are.
-import { mkdir, rm } from "node:fs/promises";
+import { mkdir, rename } from "node:fs/promises";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { threadId } from "node:worker_threads";
 import { build } from "esbuild";
 
 const cache = fileURLToPath(new URL("../../../../node_modules/.cache/floorworthy/", import.meta.url));
 const outfile = `${cache}read-manual-${process.pid}-${threadId}.mjs`;
+const ready = `${cache}read-manual.mjs`;
 const oursInside = {
   name: "ours-inside",
   setup: (plugin) =>
@@ -24,5 +25,5 @@ await build({
   logLevel: "warning",
   plugins: [oursInside],
 });
-await import(pathToFileURL(outfile).href);
-await rm(outfile, { force: true });
+await rename(outfile, ready);
+await import(pathToFileURL(ready).href);
