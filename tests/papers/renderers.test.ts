@@ -155,7 +155,7 @@ describe("DXF, read back by another program's parser", () => {
     expect(slab.vertices!.map(({ x, y }) => [Math.round(x), 0 - Math.round(y)])).toEqual(
       newPour.bay.outline!.map(({ x, y }) => [Math.round(x), Math.round(y)]),
     );
-    expect(dxf.header["$INSUNITS"]).toBe(4);
+    expect(dxf.header.$INSUNITS).toBe(4);
   });
 
   test("pads, columns and joints are on layers of their own", () => {

@@ -43,6 +43,7 @@ export const advanceWidths = {
     1164: "E",
     1168: "hnuüń",
     1170: "Sbdgpq",
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: three characters, no template
     1172: "0123456789${}µ",
     1174: "√",
     1208: "K",
