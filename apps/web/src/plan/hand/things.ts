@@ -241,7 +241,7 @@ export const thingsOf = (tree: WrittenTree): readonly Thing[] => {
     ...ended(tree, "bay.doors", "door"),
     ...areas("bay.posts", "post"),
     ...areas("bay.obstacles", "obstacle"),
-    ...lift(tree),
     ...readings(tree),
+    ...lift(tree),
   ];
 };

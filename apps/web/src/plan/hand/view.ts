@@ -19,7 +19,7 @@ export interface BoardSize {
 const PIXELS = 12.5;
 
 /** Room for names and dimensions before and after the bay, in letters. */
-const [BEFORE, AFTER] = [4.8, 2];
+const [BEFORE, AFTER] = [6, 2];
 
 /** How large letters must be on the plan, mm, to have the same size on every screen and however near one looks. */
 export const lettersOf = (view: View, size: BoardSize): number =>
