@@ -4,7 +4,9 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/browser/**", "**/node_modules/**"],
+    globalSetup: ["tests/built.ts"],
     setupFiles: ["tests/seed.ts"],
+    maxWorkers: "100%",
     testTimeout: 120_000,
     hookTimeout: 120_000,
   },

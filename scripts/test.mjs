@@ -4,7 +4,7 @@ import { existsSync } from "node:fs";
 
 const steps = [
   ["checks", process.execPath, ["scripts/check.mjs"]],
-  ["build", process.execPath, ["scripts/build.mjs"]],
+  ["build", process.execPath, ["scripts/built.mjs"]],
   ["tests", "node_modules/.bin/vitest", ["run"]],
 ];
 if (existsSync("tests/browser"))

@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 
 const run = (...args: string[]) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, ["bin/floorworthy.mjs", ...args], {
@@ -13,11 +13,6 @@ const run = (...args: string[]) => {
 
 const examples = readdirSync("examples").filter((file) => file.endsWith(".yaml"));
 const folder = mkdtempSync(join(tmpdir(), "floorworthy-"));
-
-beforeAll(() => {
-  const { status, stderr } = spawnSync(process.execPath, ["scripts/build.mjs"], { encoding: "utf8" });
-  expect(status, stderr).toBe(0);
-});
 
 /** The outcome each demo job is there to show. */
 const demo: Record<string, { outcome: string; exit: number }> = {

@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 
 const run = (...args: string[]) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, ["bin/floorworthy.mjs", ...args], {
@@ -12,11 +12,6 @@ const run = (...args: string[]) => {
 };
 const folder = mkdtempSync(join(tmpdir(), "floorworthy-cure-"));
 const job = "examples/nine-cold-days.yaml";
-
-beforeAll(() => {
-  const { status, stderr } = spawnSync(process.execPath, ["scripts/build.mjs"], { encoding: "utf8" });
-  expect(status, stderr).toBe(0);
-});
 
 describe("floorworthy cure", () => {
   test("the day first, then how it is counted, what warmth buys, pour day; card and calendar beside", async () => {

@@ -2,15 +2,10 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 
 const run = (...args: string[]) => spawnSync(process.execPath, ["bin/floorworthy.mjs", ...args], { encoding: "utf8" });
 const folder = mkdtempSync(join(tmpdir(), "floorworthy-"));
-
-beforeAll(() => {
-  const { status, stderr } = spawnSync(process.execPath, ["scripts/build.mjs"], { encoding: "utf8" });
-  expect(status, stderr).toBe(0);
-});
 
 /** What a person reads; regression only. */
 const golden = (text: string, name: string) => expect(text).toBe(readFileSync(`tests/golden/${name}.txt`, "utf8"));

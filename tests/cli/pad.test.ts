@@ -1,19 +1,15 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { readJob } from "@floorworthy/job";
-import { beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 
 const root = new URL("../../", import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), "floorworthy-pad-"));
 const run = (...args: string[]) =>
   spawnSync(process.execPath, [join(root, "bin/floorworthy.mjs"), ...args], { encoding: "utf8", timeout: 120_000 });
 const example = join(root, "examples/four-inches-that-are-not.yaml");
-
-beforeAll(() => {
-  execFileSync(process.execPath, [join(root, "scripts/build.mjs")], { stdio: "ignore" });
-}, 120_000);
 
 test("pad: the answer first, the habit beside, the job written with the pad in it and its comments kept", () => {
   const to = join(folder, "with-pad.yaml");

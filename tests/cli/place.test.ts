@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 
 const run = (...args: string[]) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, ["bin/floorworthy.mjs", ...args], {
@@ -11,11 +11,6 @@ const run = (...args: string[]) => {
   return { status, stdout, stderr };
 };
 const folder = mkdtempSync(join(tmpdir(), "floorworthy-place-"));
-
-beforeAll(() => {
-  const { status, stderr } = spawnSync(process.execPath, ["scripts/build.mjs"], { encoding: "utf8" });
-  if (status !== 0) throw new Error(stderr);
-}, 240_000);
 
 describe("place", () => {
   test("says the move first, then what is in the way and where the columns come to stand", () => {

@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 
 const run = (...args: string[]) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, ["bin/floorworthy.mjs", ...args], {
@@ -13,11 +13,6 @@ const run = (...args: string[]) => {
 };
 const shop = "examples/new-heated-shop.yaml";
 const thin = "examples/four-inches-that-are-not.yaml";
-
-beforeAll(() => {
-  const { status, stderr } = spawnSync(process.execPath, ["scripts/build.mjs"], { encoding: "utf8" });
-  expect(status, stderr).toBe(0);
-}, 120_000);
 
 describe("floorworthy joints", () => {
   test("each line from two walls with its reason; what was refused; workings; a sheet with its DXF", () => {

@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 
 const run = (...args: string[]) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, ["bin/floorworthy.mjs", ...args], {
@@ -13,11 +13,6 @@ const run = (...args: string[]) => {
 
 const folder = mkdtempSync(join(tmpdir(), "floorworthy-survey-"));
 const golden = join(import.meta.dirname, "../golden");
-
-beforeAll(() => {
-  const { status, stderr } = spawnSync(process.execPath, ["scripts/build.mjs"], { encoding: "utf8" });
-  expect(status, stderr).toBe(0);
-});
 
 describe("floorworthy survey", () => {
   test("a bay nobody has measured: nine holes, the mark, the card (text: regression only)", () => {

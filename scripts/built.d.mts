@@ -1,0 +1,1 @@
+export const ensureBuilt: (say?: (words: string) => void) => void;
