@@ -26,7 +26,7 @@ const settling = jobFrom(
   text
     .replace(/ {2}cracks:.*?(?=columns:)/s, "")
     .replace(
-      /\{ anchor: L2, found: \d+ lb-ft, turned: \d+ deg, projection: [^}]*\}/g,
+      /\{\s*anchor: L2,\s*found: \d+ lb-ft,\s*turned: \d+ deg,\s*projection: [^}]*\}/g,
       "{ anchor: L2, found: 80 lb-ft, turned: 5 deg }",
     ),
 );
