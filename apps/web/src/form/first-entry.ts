@@ -10,7 +10,7 @@ export const firstEntry = ({ shape }: AnyField, count: number): Entry => {
       );
       const made = Object.fromEntries(needed.map(([key, field]) => [key, firstValue(key, field, count)]));
       return "x" in shape.fields && "from" in shape.fields
-        ? { ...made, from: ["10 ft", "2 ft"], to: ["10 ft", "10 ft"] }
+        ? { ...made, x: "10 ft" }
         : made;
     }
     case "either": {
