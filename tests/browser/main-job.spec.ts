@@ -125,6 +125,7 @@ test("the same with nothing but the keyboard", async ({ page }) => {
 
   // the installer's sheet
   await press("#part-papers h3 > button");
+  await expect(part(page, "papers").locator(".sheets button").first()).toBeVisible();
   await tabTo(page, "#part-papers .sheets button");
   const onSheet = () => page.evaluate(() => /installer/i.test(document.activeElement?.textContent ?? ""));
   for (let i = 0; i < 40 && !(await onSheet()); i++) await page.keyboard.press("Tab");

@@ -9,9 +9,7 @@ export const firstEntry = ({ shape }: AnyField, count: number): Entry => {
         ([key, field]) => field.need === "required" || key === "name" || key === "id",
       );
       const made = Object.fromEntries(needed.map(([key, field]) => [key, firstValue(key, field, count)]));
-      return "x" in shape.fields && "from" in shape.fields
-        ? { ...made, x: "10 ft" }
-        : made;
+      return "x" in shape.fields && "from" in shape.fields ? { ...made, x: "10 ft" } : made;
     }
     case "either": {
       const group = shape.of.find((each) => each.shape.kind === "group" && !("width" in each.shape.fields));

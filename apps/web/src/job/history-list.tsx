@@ -31,7 +31,7 @@ export const HistoryList = ({
         History <span className="row-doc">{all.length} revisions; nothing is ever overwritten</span>
       </summary>
       {fault && <p role="alert">{fault}</p>}
-      <ol className="sheets">
+      <ol className="files">
         {all.map(({ number, at, by, note }) => (
           <li key={number}>
             <b>{number}</b> {at.slice(0, 16).replace("T", " ")}, {by} <span className="row-doc">{note}</span>{" "}

@@ -24,7 +24,7 @@ export const OtherFiles = ({ open, units }: { open: OpenDocument; units: Units }
   return (
     <div className="say">
       <WorkState work={work} what="Writing lists and calendars" />
-      <ul className="sheets">
+      <ul className="files">
         {[...files, own].map((file) => (
           <li key={file.name}>
             <button type="button" onClick={() => save(file, open.id)}>
