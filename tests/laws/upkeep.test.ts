@@ -22,8 +22,8 @@ afterAll(() =>
 
 const rates = (kind: Kind, disturbance: Disturbance) => {
   const next = createGenerator(20_26);
-  const anchor = { sound: 0, "retorque-and-look": 0, "out-of-service": 0, "not-read": 0 };
-  const lift = { sound: 0, "retorque-and-look": 0, "out-of-service": 0, "no-readings": 0 };
+  const anchor = { sound: 0, "retorque-and-look": 0, "out-of-service": 0, "not-read": 0, "not-judged": 0 };
+  const lift = { sound: 0, "retorque-and-look": 0, "out-of-service": 0, "no-readings": 0, stopped: 0 };
   let missed = 0;
   for (let i = 0; i < COUNT; i++) {
     const { job, moved } = inventLift(kind, disturbance, PITCH, next);

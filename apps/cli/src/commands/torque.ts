@@ -48,7 +48,7 @@ export const torqueCommand = (program: Command): void => {
           await writeAll(job, upkeep, sheets, { out, paper, path });
           if (!options.plot) await writeFiles(job, upkeep, out, path);
         }
-        return upkeep.answer === "out-of-service" ? 3 : 0;
+        return upkeep.answer === "out-of-service" || upkeep.answer === "stopped" ? 3 : 0;
       }),
     );
 };

@@ -10,6 +10,8 @@ const answers = {
   "out-of-service": "OUT OF SERVICE",
   "no-readings": "NOT READ YET",
   "not-read": "NOT READ",
+  stopped: "NOT JUDGED: STOP",
+  "not-judged": "NOT JUDGED",
 } as const;
 
 /** The answer first, then why, what to do, the trend of every anchor, cracks, the next round. */

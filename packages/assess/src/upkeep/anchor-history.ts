@@ -3,9 +3,10 @@ import type { Term } from "@floorworthy/engine/quantities";
 
 /**
  * sound: what moves dies away. retorque-and-look: bring it to its torque, look at the concrete, come back soon.
- * out-of-service: nothing is lifted. not-read: nobody has read it.
+ * out-of-service: nothing is lifted. not-read: nobody has read it. not-judged: a stop stands, and calm rounds would be false
+ * comfort.
  */
-export type AnchorAnswer = "sound" | "retorque-and-look" | "out-of-service" | "not-read";
+export type AnchorAnswer = "sound" | "retorque-and-look" | "out-of-service" | "not-read" | "not-judged";
 
 /** One anchor over the years. Plain data; lengths mm, angles rad, torques N·mm. */
 export interface AnchorHistory {

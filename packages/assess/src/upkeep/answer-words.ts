@@ -1,11 +1,12 @@
 import { notAfterFailure } from "./after-failure.ts";
 
-export type UpkeepAnswer = "sound" | "retorque-and-look" | "out-of-service" | "no-readings";
+export type UpkeepAnswer = "sound" | "retorque-and-look" | "out-of-service" | "no-readings" | "stopped";
 
 export const sentences: Readonly<Record<UpkeepAnswer, string>> = {
   sound: "Sound: what the anchors move dies away.",
   "retorque-and-look": "Re-torque and look: nothing shows a failure, and something has to be seen to.",
   "out-of-service": "Out of service today: lower it, unload it, lock it out and tag it.",
+  stopped: "Not judged: a stop stands, and no reading of the nuts answers it.",
   "no-readings": "Nobody has been round the nuts: go round once, write down what is found, then come back here.",
 };
 
@@ -21,5 +22,6 @@ export const steps: Readonly<Record<UpkeepAnswer, readonly string[]>> = {
     ...notAfterFailure,
     "Tell whoever else uses it; in a shop, tell the employer and the inspector. An engineer or the maker says how it comes back.",
   ],
+  stopped: ["Nothing is lifted on this floor until whoever must look has looked, and written down the answer."],
   "no-readings": ["Go round every nut with a checked torque wrench and write down what is found."],
 };

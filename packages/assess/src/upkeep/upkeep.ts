@@ -1,7 +1,8 @@
 import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
-import type { Remedy } from "../assessment.ts";
+import type { Remedy, Stop } from "../assessment.ts";
 import { type CrackWatch, watchCracks } from "../crack-watch/watch-cracks.ts";
+import { stopsOf } from "../stops/stops.ts";
 import { remediesAfterFailure } from "./after-failure.ts";
 import type { AnchorHistory } from "./anchor-history.ts";
 import { sentences, steps, type UpkeepAnswer } from "./answer-words.ts";
@@ -37,6 +38,8 @@ export interface Upkeep {
 export const upkeepOf = (job: Job, today: string): Upkeep => {
   const [anchors, cracks] = [watchAnchors(job), watchCracks(job)];
   const grave = graveReasons(job, anchors, cracks);
+  const stops = grave.length > 0 ? [] : stopsOf(job);
+  if (stops.length > 0) return stoppedBy(job, today, stops, anchors, cracks);
   const next = grave.length > 0 ? beforeLifting(today) : nextRound(job, today, anchors, cracks);
   const soft = softReasons(anchors, cracks, grave.length > 0 ? undefined : next);
   const answer: UpkeepAnswer =
@@ -72,6 +75,36 @@ export const upkeepOf = (job: Job, today: string): Upkeep => {
     notJudged: notJudged(job, anchors),
   };
 };
+
+/** A floor where the tool stops: what was read stays as it is, and nothing of it is called sound. */
+const stoppedBy = (
+  job: Job,
+  today: string,
+  stops: readonly Stop[],
+  read: readonly AnchorHistory[],
+  cracks: readonly CrackWatch[],
+): Upkeep => ({
+  title: job.title,
+  today,
+  answer: "stopped",
+  sentence: sentences.stopped,
+  reasons: [...stops.map(({ reason }) => reason), ...softReasons(read, cracks, undefined)],
+  steps: [...steps.stopped, ...stops.map(({ next }) => next)],
+  anchors: read.map((anchor) => (anchor.answer === "sound" ? withoutVerdict(anchor) : anchor)),
+  cracks,
+  lastRound: lastRound(job),
+  next: undefined,
+  remedies: [],
+  preload: preloadTerms(job),
+  torqueSays,
+  notJudged: notJudged(job, read),
+});
+
+const withoutVerdict = (anchor: AnchorHistory): AnchorHistory => ({
+  ...anchor,
+  answer: "not-judged",
+  sentence: `${anchor.anchor} was read; it is not judged while a stop stands.`,
+});
 
 const notJudged = (job: Job, anchors: readonly AnchorHistory[]): string[] => [
   ...(job.installation?.date || job.visits.length === 0

@@ -23,6 +23,7 @@ const answerWords = {
   "retorque-and-look": "RE-TORQUE AND LOOK",
   "out-of-service": "OUT OF SERVICE",
   "not-read": "not read",
+  "not-judged": "not judged",
 } as const;
 
 const line = (x0: number, y0: number, x1: number, y1: number, pen: Line["pen"]): Item => ({

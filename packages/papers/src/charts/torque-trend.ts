@@ -40,7 +40,14 @@ const torqueTrend = (job: Job, _: Assessment, { date, paper }: SheetOptions): re
         { share: 45, cells: [{ caption: "Last round", words: [upkeep.lastRound] }] },
         {
           share: 58,
-          cells: [{ caption: "Next round", words: next ? [next.date, next.reason.words] : ["nobody knows"] }],
+          cells: [
+            {
+              caption: "Next round",
+              words: next
+                ? [next.date, next.reason.words]
+                : [upkeep.answer === "stopped" ? "none while a stop stands" : "nobody knows"],
+            },
+          ],
         },
       ],
     },

@@ -26,7 +26,7 @@ export const torquePlan = (job: Job, date: string): JobPlan => {
       }),
     ),
   );
-  const out = upkeep.answer === "out-of-service";
+  const out = upkeep.answer === "out-of-service" || upkeep.answer === "stopped";
   return {
     title: job.title,
     units: job.units,
