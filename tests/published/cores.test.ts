@@ -79,6 +79,23 @@ describe("ACI 214.4R-10 (from memory)", () => {
     expect(values(core(2, { diameter: 152.4, length: 304.8, moisture: "air-dried" }))).toEqual([1, 0.98, 0.96, 1.06]);
   });
   const sample = { count: 6, mean: 4200, spread: 480 };
+  test("a core as short as it is wide, 4,000 psi: 0.882 as received, 0.895 soaked, 0.868 dry (Table 8.1, from memory)", () => {
+    const length = (moisture: Core["moisture"]): number =>
+      known(coreFactorsAci2144({ ...core(1), strength: toBase(4000, "psi"), moisture })).find(
+        ({ name }) => name === "length",
+      )!.value;
+    near(length("as-received"), 1 - (0.13 - 3e-6 * 4000), 1e-9);
+    near(length("soaked"), 0.895, 1e-9);
+    near(length("air-dried"), 0.868, 1e-9);
+  });
+  test("C of the alternate method by where the concrete came from (Table 9.6, from memory), over one and the same mean", () => {
+    const strength = (batches: Parameters<typeof alternateStrength>[3]): number =>
+      known(alternateStrength(sample, 220, 0.75, batches)).strength;
+    const mean = strength("many-batches-one-member") / 0.85;
+    near(strength("one-batch-one-member") / mean, 0.91, 1e-9);
+    near(strength("one-batch") / mean, 0.89, 1e-9);
+    near(strength("many-batches") / mean, 0.83, 1e-9);
+  });
   test("tolerance-factor method, mean 4200, sc 480, sa 220, n 6, 75 %: 3295.35 psi (derived)", () =>
     near(known(toleranceFactorStrength(sample, 220, 0.75)).strength, 3295.35, 0.005));
   test("alternate method, C 0.85: 3395.19 psi (derived)", () =>

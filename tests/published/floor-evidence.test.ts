@@ -49,6 +49,10 @@ describe("ACI 318-19 26.12.6.1(e), Concrete International 42(12), p. 80", () => 
   test("exactly 85 % and 75 % comply", () => {
     expect(found(`{${spec(4000)}, ${cores([3000, 3600, 3600])}}`, young).shown! / PSI).toBeCloseTo(4000, 6);
   });
+  test("cores that comply show no less than 85 % of what was ordered, also at the worst end", () => {
+    const { worst } = found(`{${spec(4000)}, ${cores([3000, 3600, 3600])}}`, young);
+    expect(worst / PSI).toBeCloseTo(0.85 * 4000, 6);
+  });
   test("the clause is for new work: the same cores in an old floor give an equivalent strength", () => {
     expect(found(`{${spec(6000)}, ${cores([4940, 4970, 5370])}}`).workings.symbol).toBe("f'c,eq");
   });

@@ -8,14 +8,13 @@
 import type { Polygon } from "@floorworthy/engine/geometry";
 import {
   dowelBearingAllowed,
-  dowelDeflection,
   dowelShares,
   groundPressure,
   sectionDemand,
   separatePadChecks,
 } from "@floorworthy/engine/pads";
 import { fromBase, isUnable, toBase, type Unable } from "@floorworthy/engine/quantities";
-import { beamLambda, presumptiveSoils, semiInfinite } from "@floorworthy/engine/slabs";
+import { beamLambda, dowelAtFace, presumptiveSoils, semiInfinite } from "@floorworthy/engine/slabs";
 import { describe, expect, test } from "vitest";
 
 const rectangle = (B: number, L: number): Polygon => [
@@ -106,12 +105,12 @@ describe("separate pads under a free-standing column (statics by hand: e = M/(P 
 
 describe("dowels", () => {
   const inch = 25.4;
-  const dowel = { d: inch, E: toBase(29e6, "psi"), support: toBase(1.5e6, "pci"), joint: 0.2 * inch };
+  const dowel = { diameter: inch, E: toBase(29e6, "psi"), support: toBase(1.5e6, "pci"), opening: 0.2 * inch };
   test("Friberg's formula is the semi-infinite beam under P and −Pz/2 (Hetenyi 1946)", () => {
-    const beam = { EI: (dowel.E * Math.PI * dowel.d ** 4) / 64, K: dowel.support * dowel.d };
+    const beam = { EI: (dowel.E * Math.PI * dowel.diameter ** 4) / 64, K: dowel.support * dowel.diameter };
     const P = 5000;
-    const y = semiInfinite(beam, P, (-P * dowel.joint) / 2, 0).y;
-    expect(dowelDeflection(dowel, P) / y).toBeCloseTo(1, 12);
+    const y = semiInfinite(beam, P, (-P * dowel.opening) / 2, 0).y;
+    expect(dowelAtFace(dowel, P) / y).toBeCloseTo(1, 12);
     expect(beamLambda(beam)).toBeGreaterThan(0);
   });
   test("allowable bearing f'c (4 − d)/3: 3,250 psi for 3/4 in and 3,000 psi; 3,000 psi for 1 in", () => {

@@ -1,12 +1,6 @@
 import type { Polygon, Rect } from "@floorworthy/engine/geometry";
 import { barDiameter } from "@floorworthy/engine/orders";
-import {
-  type Dowel,
-  dowelBearingCheck,
-  dowelFitsSlab,
-  dowelRowStiffness,
-  dowelShearCheck,
-} from "@floorworthy/engine/pads";
+import { dowelBearingCheck, dowelFitsSlab, dowelShearCheck } from "@floorworthy/engine/pads";
 import {
   type Floor,
   type FloorResult,
@@ -16,6 +10,7 @@ import {
   unboundedOutline,
 } from "@floorworthy/engine/plates";
 import { type Check, isUnable, toBase, type Unable, unable } from "@floorworthy/engine/quantities";
+import { type Dowel, dowelStiffness, dowelSupport } from "@floorworthy/engine/slabs";
 import type { Job } from "@floorworthy/job";
 import { boxOf } from "../layout.ts";
 import { NU } from "../margin/practice.ts";
@@ -31,19 +26,19 @@ const REACH = 4;
 
 /** #4 bar glued into the old slab, the joint closed; support of the concrete at the low end of 300,000 to 1,500,000 pci. */
 export const usualDowel: Dowel = {
-  d: barDiameter("#4"),
+  diameter: barDiameter("#4"),
   E: 200_000,
-  support: toBase(300_000, "pci"),
-  joint: toBase(1 / 8, "in"),
+  support: dowelSupport.low,
+  opening: toBase(1 / 8, "in"),
 };
 
 const ALLOWED = 0.4 * toBase(60_000, "psi");
 
 /** Why the old slab takes no dowels; nothing where it does. */
 export const dowelsRefused = (job: Job, slab: number): string | undefined => {
-  if (dowelFitsSlab(usualDowel.d, slab) === "slab too thin")
+  if (dowelFitsSlab(usualDowel.diameter, slab) === "slab too thin")
     return "the old slab counts less than 4 in (100 mm): too thin for dowels";
-  if (dowelFitsSlab(usualDowel.d, slab) === "bar too thick")
+  if (dowelFitsSlab(usualDowel.diameter, slab) === "bar too thick")
     return "the dowel would be thicker than an eighth of the slab";
   const { surface } = job.floor;
   if (surface.known && surface.value !== "sound") return "the old slab is not sound enough to hold dowels";
@@ -104,7 +99,7 @@ export const solveDowelled = (
 };
 
 const sidesOf = ({ x0, y0, x1, y1 }: Rect): Joint[] => {
-  const transfer = { kind: "springs", shear: dowelRowStiffness(usualDowel, DOWEL_SPACING), rotation: 0 } as const;
+  const transfer = { kind: "springs", shear: dowelStiffness(usualDowel) / DOWEL_SPACING, rotation: 0 } as const;
   return [
     { axis: "x", at: x0, from: y0, to: y1, transfer },
     { axis: "x", at: x1, from: y0, to: y1, transfer },
@@ -122,7 +117,7 @@ const overlap = (a: Rect, b: Rect): Rect => ({
 
 /** Stiffness of one bar times the difference of level, at the bars' places along every side. */
 const largestDowel = (result: FloorResult, joints: readonly Joint[]): number => {
-  const row = dowelRowStiffness(usualDowel, DOWEL_SPACING) * DOWEL_SPACING;
+  const row = dowelStiffness(usualDowel);
   let worst = 0;
   for (const { axis, at, from = 0, to = 0 } of joints) {
     const n = Math.max(1, Math.round((to - from) / DOWEL_SPACING));

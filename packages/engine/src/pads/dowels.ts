@@ -1,28 +1,6 @@
-/**
- * Dowels between a pad and the slab: the bar as a beam on springs of concrete (Timoshenko & Lessels 1925, Friberg 1940).
- *
- *   β = (K d / 4EI)^¼,  y0 = P (2 + βz) / 4β³EI,  bearing σ = K y0 ≤ f'c (4 − d)/3   (d in inches, ACI 325)
- */
+/** Dowels between a pad and the slab: the share of each bar, its bearing σ = K y0 ≤ f'c (4 − d)/3 (d in inches, ACI 325) and its shear. */
 import { type Check, fromBase, shown, type Term } from "../quantities/index.ts";
-
-/** A smooth or deformed bar across a joint. */
-export interface Dowel {
-  /** diameter, mm */
-  readonly d: number;
-  /** MPa */
-  readonly E: number;
-  /** modulus of dowel support, N/mm³: 300,000 to 1,500,000 pci, usually the upper end */
-  readonly support: number;
-  /** width of the joint, mm */
-  readonly joint: number;
-}
-
-/** Deflection of the bar at the face of the concrete, mm, under a shear of P N. */
-export const dowelDeflection = ({ d, E, support, joint }: Dowel, P: number): number => {
-  const I = (Math.PI * d ** 4) / 64;
-  const beta = ((support * d) / (4 * E * I)) ** 0.25;
-  return (P * (2 + beta * joint)) / (4 * beta ** 3 * E * I);
-};
+import { type Dowel, dowelAtFace } from "../slabs/index.ts";
 
 /** `f'c (4 − d)/3`, d in inches: allowable bearing of concrete on a dowel, in the unit of f'c; bars up to 4 in. ACI 325 1956 by way of Huang [huang-2004]. */
 export const dowelBearingAllowed = (fc: number, d: number): number => (fc * Math.max(0, 4 - fromBase(d, "in"))) / 3;
@@ -41,7 +19,7 @@ export const dowelShares = (positions: readonly number[], load: number, reach: n
 
 /** Bearing of the concrete against the most loaded bar. @param P - shear on that bar, N @param fc - MPa */
 export const dowelBearingCheck = (dowel: Dowel, P: number, fc: number): Check => {
-  const y0 = dowelDeflection(dowel, P);
+  const y0 = dowelAtFace(dowel, P);
   const demand: Term = {
     symbol: "σb",
     words: "bearing of the concrete on the most loaded dowel",
@@ -52,12 +30,12 @@ export const dowelBearingCheck = (dowel: Dowel, P: number, fc: number): Check =>
     worked: `${shown(dowel.support)} × ${shown(y0)}`,
     from: [
       { symbol: "P", words: "shear on the dowel", value: P, unit: "N" },
-      { symbol: "d", words: "diameter of the dowel", value: dowel.d, unit: "mm" },
+      { symbol: "d", words: "diameter of the dowel", value: dowel.diameter, unit: "mm" },
       { symbol: "K", words: "modulus of dowel support", value: dowel.support, unit: "N/mm³" },
-      { symbol: "z", words: "width of the joint", value: dowel.joint, unit: "mm" },
+      { symbol: "z", words: "width of the joint", value: dowel.opening, unit: "mm" },
     ],
   };
-  const allowed = dowelBearingAllowed(fc, dowel.d);
+  const allowed = dowelBearingAllowed(fc, dowel.diameter);
   return {
     id: "dowel-bearing",
     title: "Concrete against the dowels",
@@ -69,7 +47,7 @@ export const dowelBearingCheck = (dowel: Dowel, P: number, fc: number): Check =>
       unit: "MPa",
       clause: "ACI 325 (1956), in Huang 2nd ed., ch. 4",
       formula: "f'c (4 − d)/3, d in inches",
-      worked: `${shown(fc)} × (4 − ${shown(fromBase(dowel.d, "in"))}) / 3`,
+      worked: `${shown(fc)} × (4 − ${shown(fromBase(dowel.diameter, "in"))}) / 3`,
     },
     ratio: P === 0 ? 0 : allowed > 0 ? demand.value / allowed : Number.POSITIVE_INFINITY,
     clause: "Friberg 1940; ACI 325 (1956)",
@@ -78,7 +56,7 @@ export const dowelBearingCheck = (dowel: Dowel, P: number, fc: number): Check =>
 
 /** Shear of the bar itself against an allowable shear stress (0.4 fy by the caller's code), both MPa. */
 export const dowelShearCheck = (dowel: Dowel, P: number, allowable: number): Check => {
-  const stress = (4 * P) / (Math.PI * dowel.d ** 2);
+  const stress = (4 * P) / (Math.PI * dowel.diameter ** 2);
   return {
     id: "dowel-shear",
     title: "Shear of the dowels",

@@ -1,10 +1,7 @@
 export { coldJointCheck } from "./cold-joint.ts";
-export { dowelGive, dowelRowStiffness } from "./dowel-joint.ts";
 export {
-  type Dowel,
   dowelBearingAllowed,
   dowelBearingCheck,
-  dowelDeflection,
   dowelFitsSlab,
   dowelShares,
   dowelShearCheck,

@@ -11,6 +11,7 @@ export { collapseLoad, collapseLoadSingleMoment, type LoadPlace } from "./collap
 export { collapseCheck } from "./collapse-terms.ts";
 export { type CornerTheory, cornerCrackDistance, cornerDeflection, cornerStress } from "./corner.ts";
 export { bradburyCoefficient, curlingStress } from "./curling.ts";
+export { type Dowel, dowelAtFace, dowelStiffness, dowelSupport } from "./dowel.ts";
 export { type EdgeTheory, edgeDeflection, edgeStress } from "./edge.ts";
 export { dualRadius, rectangleRadius, specialRadius, squareSide } from "./equivalent-radius.ts";
 export { type EdgePatch, edgeExact } from "./exact-edge.ts";
@@ -19,10 +20,6 @@ export { type BeamLoad, type BeamSolution, finiteBeam } from "./finite-beam.ts";
 export { hetenyiA, hetenyiB, hetenyiC, hetenyiD } from "./hetenyi-functions.ts";
 export { type InteriorTheory, interiorDeflection, interiorStress } from "./interior.ts";
 export {
-  type Dowel,
-  dowelAtFace,
-  dowelStiffness,
-  dowelSupport,
   interlockShare,
   interlockSpring,
   interlockWidth,
