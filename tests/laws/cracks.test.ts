@@ -56,6 +56,21 @@ describe("a crack beside the anchors", () => {
     );
     expect([far.width, far.answer, far.near]).toEqual(["growing", "look", []]);
   });
+  test("the cone ends at 1.5 hef (ACI 318-19 17.6.2.1): growth at 1.25 hef closes the lift, at 1.75 hef it calls for a look", () => {
+    const at = (inches: number): string =>
+      first(
+        jobWith(
+          [look("2025-01-01", 0.3), look("2025-12-01", 0.9)],
+          "",
+          `[[-20 in, ${inches} in], [400 in, ${inches} in]]`,
+        ),
+      ).answer;
+    expect([at(104 - 5), at(104 - 7)]).toEqual(["out-of-service", "look"]);
+  });
+  test("growth is said at 95 % of one side: 1.41 deviations between two looks are not enough, 1.70 are", () => {
+    const grown = (mm: number): string => first(jobWith([look("2025-01-01", 0.3), look("2025-12-01", 0.3 + mm)])).width;
+    expect([grown(0.1), grown(0.12)]).toEqual(["undecided", "growing"]);
+  });
   test("a step is for an engineer, a wide crack asks why", () => {
     const job = jobWith([look("2023-01-01", 2), look("2025-01-01", 2)], "      step: 2 mm");
     const { alarms } = first(job);

@@ -83,6 +83,13 @@ describe("words", () => {
     [[60, 60, 0, 0], "put-the-floor-right"],
   ])("%j: %s", (levels, bedding) => expect(left(levelled(levels)).bedding).toBe(bedding));
 
+  test("where the maker says nothing, stacks over 1/2 in are grouted (common practice, no source)", () => {
+    const silent = (drop: number): Job => {
+      const job = levelled([drop, drop, 0, 0]);
+      return { ...job, lift: { ...job.lift, anchors: { ...job.lift.anchors, shimLimit: unknown } } };
+    };
+    expect([12.7, 14.3].map((drop) => left(silent(drop)).bedding)).toEqual(["shims", "grout"]);
+  });
   test("a corner nobody measured is named, and its base has no plan", () =>
     fc.assert(
       fc.property(fc.array(fc.option(level, { nil: undefined }), { minLength: 4, maxLength: 4 }), (levels) => {
