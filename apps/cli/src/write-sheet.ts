@@ -1,6 +1,6 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { basename, join } from "node:path";
-import { assess } from "@floorworthy/assess";
+import type { Assessment } from "@floorworthy/assess";
 import { isUnable, type Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { type Drawing, drawingToSvg, type Paper, type Sheet } from "@floorworthy/papers";
@@ -16,8 +16,8 @@ export interface SheetFile {
   readonly date: string;
 }
 
-/** Today, or the day the person gave. */
-export const printedOn = (date?: string): string => date ?? new Date().toISOString().slice(0, 10);
+/** Where the names of written files are said: beside the answer when that is JSON. */
+export const teller = (json: boolean | undefined): ((words: string) => void) => (json ? console.error : console.log);
 
 export const fileStem = ({ out, jobFile, name }: Pick<SheetFile, "out" | "jobFile" | "name">): string =>
   join(out, `${basename(jobFile).replace(/\.[^.]+$/, "")}-${name}`);
@@ -51,13 +51,14 @@ export const writeSheet = async (
 export const writeSheets = async (
   sheets: readonly Sheet[],
   job: Job,
+  assessment: Assessment,
   { out, jobFile, date, paper }: Pick<SheetFile, "out" | "jobFile" | "date"> & { readonly paper: Paper },
+  say: (words: string) => void = console.log,
 ): Promise<"some" | "none"> => {
-  const assessment = assess(job);
   const results = [];
   for (const { name, title, draw } of sheets) {
     const pages = draw(job, assessment, { date, paper });
-    results.push(await writeSheet(pages, { out, jobFile, name, title: `${title}: ${job.title}`, date }));
+    results.push(await writeSheet(pages, { out, jobFile, name, title: `${title}: ${job.title}`, date }, say));
   }
   return results.includes("written") ? "some" : "none";
 };

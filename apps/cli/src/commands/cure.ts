@@ -13,7 +13,7 @@ import { paperOf } from "../paper-option.ts";
 import { cureLines } from "../print/cure.ts";
 import { readTemperatures } from "../read-temperatures.ts";
 import { type WeatherOptions, weatherFrom } from "../weather-option.ts";
-import { fileStem, writeSheet } from "../write-sheet.ts";
+import { fileStem, teller, writeSheets } from "../write-sheet.ts";
 
 interface CureOptions extends WeatherOptions {
   readonly today?: string;
@@ -94,23 +94,19 @@ export const cureCommand = (program: Command): void => {
             : cureLines(clock, day, options.workings ? "unfolded" : "folded").join("\n"),
         );
         if (options.out === undefined) return 0;
-        const { name, title, draw } = cureCard(weather, log);
-        const written = await writeSheet(draw(job, assess(job), { date: today, paper }), {
-          out: options.out,
-          jobFile: path,
-          name,
-          title: `${title}: ${job.title}`,
-          date: today,
-        });
+        const card = cureCard(weather, log);
+        const say = teller(options.json);
+        const files = { out: options.out, jobFile: path, date: today, paper };
+        const written = await writeSheets([card], job, assess(job), files, say);
         const days = cureCalendar(job, clock, day);
         if (days === undefined) console.error("No calendar: the day of the pour is not set (pour.date).");
         else {
           await mkdir(options.out, { recursive: true });
-          const file = `${fileStem({ out: options.out, jobFile: path, name })}.ics`;
+          const file = `${fileStem({ out: options.out, jobFile: path, name: card.name })}.ics`;
           await writeFile(file, days);
-          console.log(file);
+          say(file);
         }
-        return written === "written" ? 0 : 3;
+        return written === "some" ? 0 : 3;
       }),
     );
 };

@@ -4,9 +4,9 @@ import { isUnable } from "@floorworthy/engine/quantities";
 import { jointSheet } from "@floorworthy/papers";
 import type { Command } from "commander";
 import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
-import { paperOf } from "../paper-option.ts";
+import { paperAndDay, withPaper } from "../paper-option.ts";
 import { jointLines } from "../print/joints.ts";
-import { printedOn, writeSheet } from "../write-sheet.ts";
+import { teller, writeSheets } from "../write-sheet.ts";
 
 interface JointOptions {
   readonly json?: boolean;
@@ -17,37 +17,28 @@ interface JointOptions {
 }
 
 export const jointsCommand = (program: Command): void => {
-  jobCommand(program, "joints", "where to cut the slab and why, and which wished line is refused")
-    .option("--json", "print the layout as JSON")
-    .option("--workings", "unfold spacing, depth and length of the cuts")
-    .option("--out <dir>", "write the joint plan, PDF, SVG and DXF, to this folder")
-    .option("--paper <size>", "letter or a4", "letter")
-    .option("--date <date>", "date to print on it, YYYY-MM-DD (today unless given)")
-    .action(
-      withJob(async (job, { json, workings, out, paper: wanted, date }: JointOptions, path): Promise<ExitCode> => {
-        const paper = paperOf(wanted);
-        if (!paper) return 2;
-        const assessment = assess(job);
-        const plan = planJobJoints(job, assessment);
-        if (isUnable(plan)) {
-          if (json) console.log(JSON.stringify(plan, null, 2));
-          else console.error(`No joint plan: ${plan.reason}`);
-          return 3;
-        }
-        console.log(
-          json ? JSON.stringify(plan, null, 2) : jointLines(job, plan, workings ? "unfolded" : "folded").join("\n"),
-        );
-        if (out === undefined) return 0;
-        const printed = printedOn(date);
-        const { name, title, draw } = jointSheet;
-        const written = await writeSheet(draw(job, assessment, { date: printed, paper }), {
-          out,
-          jobFile: path,
-          name,
-          title: `${title}: ${job.title}`,
-          date: printed,
-        });
-        return written === "written" ? 0 : 3;
-      }),
-    );
+  withPaper(
+    jobCommand(program, "joints", "where to cut the slab and why, and which wished line is refused")
+      .option("--json", "print the layout as JSON")
+      .option("--workings", "unfold spacing, depth and length of the cuts")
+      .option("--out <dir>", "write the joint plan, PDF, SVG and DXF, to this folder"),
+  ).action(
+    withJob(async (job, { json, workings, out, ...asked }: JointOptions, path): Promise<ExitCode> => {
+      const on = paperAndDay(asked);
+      if (!on) return 2;
+      const assessment = assess(job);
+      const plan = planJobJoints(job, assessment);
+      if (isUnable(plan)) {
+        if (json) console.log(JSON.stringify(plan, null, 2));
+        else console.error(`No joint plan: ${plan.reason}`);
+        return 3;
+      }
+      console.log(
+        json ? JSON.stringify(plan, null, 2) : jointLines(job, plan, workings ? "unfolded" : "folded").join("\n"),
+      );
+      if (out === undefined) return 0;
+      const written = await writeSheets([jointSheet], job, assessment, { out, jobFile: path, ...on }, teller(json));
+      return written === "some" ? 0 : 3;
+    }),
+  );
 };

@@ -5,8 +5,9 @@ import type { Job } from "@floorworthy/job";
 import { placingPlan } from "@floorworthy/papers";
 import type { Command } from "commander";
 import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
+import { paperAndDay, withPaper } from "../paper-option.ts";
 import { placingLines } from "../print/placing.ts";
-import { printedOn, writeSheet } from "../write-sheet.ts";
+import { teller, writeSheet } from "../write-sheet.ts";
 
 interface PlaceCommandOptions {
   readonly map?: boolean;
@@ -20,39 +21,39 @@ interface PlaceCommandOptions {
 const MOST = 2000;
 
 export const placeCommand = (program: Command): void => {
-  jobCommand(program, "place", "where in the bay the lift may stand, and what is in the way")
-    .option("--map", "the margin's worst ratio over the places where it may stand")
-    .option("--count <positions>", "positions of the map", "200")
-    .option("--json", "print everything as JSON")
-    .option("--out <dir>", "write the plan as PDF and SVG to this folder")
-    .option("--paper <size>", "letter or a4", "letter")
-    .option("--date <date>", "date to print on it, YYYY-MM-DD (today unless given)")
-    .action(
-      withJob(async (job, options: PlaceCommandOptions, path): Promise<ExitCode> => {
-        const { map, json, out, paper, date } = options;
-        const count = Number(options.count);
-        if (paper !== "letter" && paper !== "a4") {
-          console.error(`--paper ${paper}: write letter or a4.`);
-          return 2;
-        }
-        if (!Number.isInteger(count) || count < 1 || count > MOST) {
-          console.error(`--count ${options.count}: write a whole number from 1 to ${MOST}.`);
-          return 2;
-        }
-        const placing = placeLift(job);
-        const margin = map ? await computed(job, placing, count) : undefined;
-        if (json) console.log(JSON.stringify(margin ? { ...placing, map: margin } : placing, null, 2));
-        else console.log(placingLines(job, placing, margin).join("\n"));
-        if (out !== undefined) {
-          const printed = printedOn(date);
-          const pages = placingPlan(job, assess(job), { date: printed, paper }, margin, placing);
-          const title = `Where the lift may stand: ${job.title}`;
-          const result = await writeSheet(pages, { out, jobFile: path, name: "placing", title, date: printed });
-          if (result === "refused") return 3;
-        }
-        return placing.answer === "here" || placing.answer === "move" ? 0 : 3;
-      }),
-    );
+  withPaper(
+    jobCommand(program, "place", "where in the bay the lift may stand, and what is in the way")
+      .option("--map", "the margin's worst ratio over the places where it may stand")
+      .option("--count <positions>", "positions of the map", "200")
+      .option("--json", "print everything as JSON")
+      .option("--out <dir>", "write the plan as PDF and SVG to this folder"),
+  ).action(
+    withJob(async (job, options: PlaceCommandOptions, path): Promise<ExitCode> => {
+      const { map, json, out } = options;
+      const on = paperAndDay(options);
+      const count = Number(options.count);
+      if (!Number.isInteger(count) || count < 1 || count > MOST) {
+        console.error(`--count ${options.count}: write a whole number from 1 to ${MOST}.`);
+        return 2;
+      }
+      if (!on) return 2;
+      const placing = placeLift(job);
+      const margin = map ? await computed(job, placing, count) : undefined;
+      if (json) console.log(JSON.stringify(margin ? { ...placing, map: margin } : placing, null, 2));
+      else console.log(placingLines(job, placing, margin).join("\n"));
+      if (out !== undefined) {
+        const pages = placingPlan(job, assess(job), on, margin, placing);
+        const title = `Where the lift may stand: ${job.title}`;
+        const result = await writeSheet(
+          pages,
+          { out, jobFile: path, name: "placing", title, date: on.date },
+          teller(json),
+        );
+        if (result === "refused") return 3;
+      }
+      return placing.answer === "here" || placing.answer === "move" ? 0 : 3;
+    }),
+  );
 };
 
 /** The map, with its progress on the error stream; interrupted, what was computed so far. */

@@ -2,7 +2,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import { assess } from "@floorworthy/assess";
 import { type Upkeep, upkeepOf } from "@floorworthy/assess/upkeep";
 import type { Job } from "@floorworthy/job";
-import { type Sheet, torqueCardSheet, torqueTrendSheet } from "@floorworthy/papers";
+import { torqueCardSheet, torqueTrendSheet } from "@floorworthy/papers";
 import { roundsCalendar } from "@floorworthy/papers/calendar";
 import { historyCsv } from "@floorworthy/papers/csv";
 import type { Command } from "commander";
@@ -10,7 +10,7 @@ import { dayOf } from "../day-option.ts";
 import { type ExitCode, jobCommand, withJob } from "../on-job.ts";
 import { paperOf } from "../paper-option.ts";
 import { upkeepLines } from "../print/upkeep.ts";
-import { fileStem, writeSheet } from "../write-sheet.ts";
+import { fileStem, teller, writeSheets } from "../write-sheet.ts";
 
 interface TorqueOptions {
   readonly today?: string;
@@ -45,8 +45,9 @@ export const torqueCommand = (program: Command): void => {
         const out = options.out ?? (options.plot ? "." : undefined);
         if (out !== undefined) {
           const sheets = options.plot ? [torqueTrendSheet] : [torqueTrendSheet, torqueCardSheet];
-          await writeAll(job, upkeep, sheets, { out, paper, path });
-          if (!options.plot) await writeFiles(job, upkeep, out, path);
+          const say = teller(options.json || options.csv);
+          await writeSheets(sheets, job, assess(job), { out, jobFile: path, date: today, paper }, say);
+          if (!options.plot) await writeFiles(job, upkeep, { out, path, say });
         }
         return upkeep.answer === "out-of-service" || upkeep.answer === "stopped" ? 3 : 0;
       }),
@@ -59,34 +60,20 @@ const printed = (job: Job, upkeep: Upkeep, { json, csv, workings }: TorqueOption
   return upkeepLines(upkeep, job.units, workings ? "unfolded" : "folded").join("\n");
 };
 
-interface Where {
-  readonly out: string;
-  readonly paper: "letter" | "a4";
-  readonly path: string;
-}
-
-const writeAll = async (job: Job, { today }: Upkeep, sheets: readonly Sheet[], { out, paper, path }: Where) => {
-  const assessment = assess(job);
-  for (const { name, title, draw } of sheets)
-    await writeSheet(draw(job, assessment, { date: today, paper }), {
-      out,
-      jobFile: path,
-      name,
-      title: `${title}: ${job.title}`,
-      date: today,
-    });
-};
-
-const writeFiles = async (job: Job, upkeep: Upkeep, out: string, path: string): Promise<void> => {
+const writeFiles = async (
+  job: Job,
+  upkeep: Upkeep,
+  { out, path, say }: { readonly out: string; readonly path: string; readonly say: (words: string) => void },
+): Promise<void> => {
   await mkdir(out, { recursive: true });
   const stem = (name: string) => fileStem({ out, jobFile: path, name });
   await writeFile(`${stem("rounds")}.csv`, historyCsv(job, upkeep));
-  console.log(`${stem("rounds")}.csv`);
+  say(`${stem("rounds")}.csv`);
   const days = roundsCalendar(job, upkeep, upkeep.today);
   if (days === undefined)
     return console.error(
       "No calendar of rounds: no day can be named while nothing may be lifted or nobody knows when it was set.",
     );
   await writeFile(`${stem("rounds")}.ics`, days);
-  console.log(`${stem("rounds")}.ics`);
+  say(`${stem("rounds")}.ics`);
 };
