@@ -118,3 +118,14 @@ describe.each(Object.keys(well) as (keyof typeof well)[])("%s", (name) => {
     expect(drawn.map(({ name: sheet }) => sheet).filter((sheet) => !harmless.has(sheet))).toEqual([]);
   });
 });
+
+test("a permit stops until it is granted, and then it still binds", () => {
+  const asked = assess(jobOf("records-in-hand", "setting.permit", "required"));
+  expect(asked.outcome).toBe("refer");
+  const granted = assess(jobOf("records-in-hand", "setting.permit", "granted"));
+  const none = assess(jobOf("records-in-hand"));
+  expect(granted.stops).toEqual([]);
+  expect([granted.outcome, granted.margin.verdict]).toEqual([none.outcome, none.margin.verdict]);
+  expect(granted.cautions.filter((caution) => /permit's conditions/.test(caution))).toHaveLength(1);
+  expect(none.cautions.filter((caution) => /permit's conditions/.test(caution))).toEqual([]);
+});

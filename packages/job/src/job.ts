@@ -28,7 +28,7 @@ export interface Job {
 
 export interface Setting {
   readonly use: Choice<"home" | "shop" | "public">;
-  readonly permit: Choice<"not-required" | "required">;
+  readonly permit: Choice<"not-required" | "required" | "granted">;
   readonly seismic: Choice<"A" | "B" | "C" | "D" | "E" | "F">;
   readonly weather: Choice<"indoors" | "open-bay" | "outdoors">;
   /** hillside, retaining wall or cut and fill near the slab */

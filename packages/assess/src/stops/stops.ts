@@ -87,8 +87,8 @@ const rules: readonly Rule[] = [
       ? stop(
           "permit",
           "refer",
-          "A permit is required here: the building official says what must be shown, often an engineer's letter.",
-          "Ask the official, then send the filled-in sheet to a licensed engineer.",
+          "A permit is required here and not granted: the building official says what must be shown, often an engineer's letter.",
+          "Ask the official what must be shown; where that is an engineer's letter, send the filled-in sheet to a licensed engineer. Write it down here once the permit is granted.",
         )
       : undefined,
   ({ setting }) =>

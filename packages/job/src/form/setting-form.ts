@@ -4,7 +4,14 @@ import { liftOrReference } from "./lift-reference.ts";
 
 export const settingForm = group<Setting>("the setting", "where and for whom", {
   use: choice({ home: "at home", shop: "at work", public: "where the public comes" }, "who uses the lift"),
-  permit: choice({ "not-required": "the office asked needs none", required: "one is needed" }, "building permit"),
+  permit: choice(
+    {
+      "not-required": "the office asked needs none",
+      required: "one is needed and not granted yet",
+      granted: "granted, its conditions in hand",
+    },
+    "building permit",
+  ),
   seismic: choice(
     { A: "least", B: "little", C: "some", D: "strong", E: "very strong", F: "very strong, vital building" },
     "seismic design category",
