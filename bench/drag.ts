@@ -1,8 +1,8 @@
 /**
  * What one move of the pointer costs while something of the plan is dragged: reading the job's text, finding its things,
  * placing the names, and, when the file is written (at most every 120 ms), one place put back into the text.
- * The frame budget is 8 ms of script for a move, half of a frame of a 60 Hz screen. Here, with both cores taken several
- * times over by other work: a move 0.08 ms, a write 19 ms. Run: npx tsx bench/drag.ts
+ * The frame budget is 8 ms of script for a move, half of a frame of a 60 Hz screen. On two quiet
+ * cores: a move 0.08 ms, a write 10 ms; what a browser makes of it, bench/opening.ts says. Run: npx tsx bench/drag.ts
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { performance } from "node:perf_hooks";

@@ -5,6 +5,7 @@ import { build } from "esbuild";
 import { build as buildPage } from "vite";
 
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
+process.env.NODE_ENV = "production"; // what is built is what people use, also when a test builds it
 
 /** Our own packages are bundled; everything from the registry stays outside. */
 const oursInside = {
