@@ -1,5 +1,6 @@
 /** Laws of the day for drilling, over jobs: warmth, heat, cylinders, gaps, and never before either datum's day. */
-import { type CureClock, cureClock } from "@floorworthy/assess/cure";
+import { type CureClock, cureClock, cureDays } from "@floorworthy/assess/cure";
+import { pourDay } from "@floorworthy/assess/pour-day";
 import { isUnable, toBase } from "@floorworthy/engine/quantities";
 import { type CylinderTest, type Job, type KnownQuantity, type Pour, readJob } from "@floorworthy/job";
 import fc from "fast-check";
@@ -196,7 +197,7 @@ describe("the story", () => {
     expect([silent.strength.state, silent.drilling.earliest!.day]).toEqual(["not-known", 28]);
     // 42.4, 18.9, 12.1 and 8.3 days at 40, 50, 60 and 73 °F by the datum of 0 °C, each on the whole day after
     expect(silent.heat.map(({ cautious: { day: n } }) => n)).toEqual([43, 19, 13, 9]);
-    const frozen = clockOf(withPour({ temperatures: spells([-5]) }));
+    const frozen = clockOf(withPour({ temperatures: spells([-5]) }), "2025-01-25");
     expect([frozen.strength.state, frozen.sentence.startsWith("Do not drill on a date")]).toEqual(["never", true]);
     expect(frozen.warnings.join()).toMatch(/Frost on .* before 500 psi/);
     expect(JSON.stringify(frozen)).not.toMatch(/NaN/);
@@ -207,5 +208,51 @@ describe("the story", () => {
     expect(of("III")).toBeLessThan(of("I"));
     expect(of("blended")).toBeGreaterThan(of("I"));
     expect(of("II")).toBeGreaterThan(of("I"));
+  });
+});
+
+describe("a day planned for the pour that goes by without a word", () => {
+  const planned = "2025-02-01";
+  test("is a plan until then, and no pour afterwards: it is asked, no age is given, no calendar made", () => {
+    expect(clockOf(bare, "2025-01-20").pour).toBe("planned");
+    expect(clockOf(bare, planned).pour).toBe("poured");
+    const clock = clockOf(bare, "2025-02-02");
+    expect([clock.pour, clock.age]).toEqual(["gone-by", undefined]);
+    expect(clock.sentence).toMatch(
+      /^The day planned for the pour, 2025-02-01, has gone by and the job still says to be poured: .* If it was poured that day: /,
+    );
+    expect(cureDays(bare, clock, pourDay(bare))).toEqual([]);
+    expect(cureDays(bare, clockOf(bare, planned), pourDay(bare)).length).toBeGreaterThan(0);
+  });
+
+  test("never reads as old concrete", () => {
+    const late = cureClock(bare, "2026-11-29");
+    expect(isUnable(late) && late.reason).toMatch(/planned for the pour, 2025-02-01, has gone by/);
+    const there = cureClock({ ...bare, floor: { ...bare.floor, state: "standing" } }, "2026-11-29");
+    expect(isUnable(there) && there.reason).toMatch(/days old. There is nothing to wait for/);
+  });
+
+  test.each<[string, Partial<Pour>]>([
+    ["a cylinder", { cylinders: [cylinder(3000, 7)] }],
+    ["a temperature of a day", { days: [{ on: undefined, day: 1, low: 8, high: 14 }] }],
+    [
+      "a truck",
+      {
+        tickets: [
+          {
+            load: "1",
+            ticket: undefined,
+            time: undefined,
+            slump: { known: false },
+            temperature: { known: false },
+            water: undefined,
+            cylinders: undefined,
+            note: undefined,
+          },
+        ],
+      },
+    ],
+  ])("%s shows that it was poured", (_, pour) => {
+    expect(clockOf(withPour(pour), "2025-02-10")).toMatchObject({ pour: "poured", age: 9 });
   });
 });

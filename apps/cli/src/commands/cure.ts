@@ -99,7 +99,8 @@ export const cureCommand = (program: Command): void => {
         const files = { out: options.out, jobFile: path, date: today, paper };
         const written = await writeSheets([card], job, assess(job), files, say);
         const days = cureCalendar(job, clock, day);
-        if (days === undefined) console.error("No calendar: the day of the pour is not set (pour.date).");
+        if (days === undefined)
+          console.error("No calendar: the day of the pour is not set (pour.date), or went by without a word.");
         else {
           await mkdir(options.out, { recursive: true });
           const file = `${fileStem({ out: options.out, jobFile: path, name: card.name })}.ics`;

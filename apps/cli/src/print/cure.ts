@@ -112,6 +112,14 @@ const terms = (clock: CureClock, { evaporation, windows, curing, limits }: PourD
   curing.keepAbove,
 ];
 
+const poured = ({ pour, poured }: CureClock): string =>
+  ({
+    unknown: "day of the pour not set",
+    planned: `to be poured ${poured}`,
+    "gone-by": `was to be poured ${poured}`,
+    poured: `poured ${poured}`,
+  })[pour];
+
 /** The day for drilling first, then how it is counted, what warmth buys, and pour day. */
 export const cureLines = (clock: CureClock, day: PourDay, fold: "folded" | "unfolded"): string[] => [
   clock.title,
@@ -119,10 +127,7 @@ export const cureLines = (clock: CureClock, day: PourDay, fold: "folded" | "unfo
   ...wrap(clock.sentence),
   "",
   ...table([
-    [
-      "Concrete",
-      `${clock.concrete}, ${clock.pour === "unknown" ? "day of the pour not set" : `${clock.pour === "planned" ? "to be poured" : "poured"} ${clock.poured}`}`,
-    ],
+    ["Concrete", `${clock.concrete}, ${poured(clock)}`],
     ...(clock.age === undefined ? [] : [["Age", `${Math.floor(clock.age)} days on ${clock.today}`]]),
     [capital(clock.strength28.words), psi(clock.strength28)],
     ["Asked before drilling", clock.ask ? psi(clock.ask) : "the page does not say"],

@@ -1,4 +1,11 @@
-import { type AnchorHistory, degrees, printMovement, printTorque, type Upkeep } from "@floorworthy/assess/upkeep";
+import {
+  type AnchorHistory,
+  degrees,
+  noRoundWords,
+  printMovement,
+  printTorque,
+  type Upkeep,
+} from "@floorworthy/assess/upkeep";
 import { printNumber, type Term, type UnitSystem } from "@floorworthy/engine/quantities";
 import { table, wrap } from "./text.ts";
 
@@ -83,12 +90,11 @@ const trendRow = (history: AnchorHistory, dates: readonly string[], units: UnitS
   ];
 };
 
-const nextRound = ({ next }: Upkeep): string[] => {
-  if (!next) return section("Next round", ["Nobody wrote when the lift was set or last looked at, so no day follows."]);
-  const standing = { overdue: " (overdue)", today: " (today)", ahead: "" }[next.standing];
+const nextRound = ({ next, answer }: Upkeep): string[] => {
+  if (!next) return section("Next round", [noRoundWords(answer)]);
   return [
     "",
-    `Next round: ${next.date}${standing}`,
+    `Next round: ${next.when}`,
     ...next.reasons.flatMap(({ date, words, basis }) => wrap(`${date}  ${words} (${basis})`, "- ")),
   ];
 };

@@ -25,9 +25,12 @@ export interface CureClock {
   /** what the clock runs for, e.g. "left pad and right pad" */
   readonly concrete: string;
   readonly poured: string | undefined;
-  /** `planned`: the day lies ahead; `unknown`: nobody has named it, days are counted without dates */
-  readonly pour: "planned" | "poured" | "unknown";
-  /** days since the pour; undefined before it and where it is not known */
+  /**
+   * `planned`: the day lies ahead; `gone-by`: it is over and the job still says to be poured; `unknown`: nobody has named it,
+   * days are counted without dates
+   */
+  readonly pour: "planned" | "gone-by" | "poured" | "unknown";
+  /** days since the pour; undefined before it and where nobody has said that it was made */
   readonly age: number | undefined;
   /** the strength the maker's page asks before drilling */
   readonly ask: Term | undefined;
@@ -82,11 +85,29 @@ export const runClock = (
   const { poured } = subject;
   const since = poured === undefined ? subject.ageDays : daysBetween(poured, today);
   if (since !== undefined && since > LONG_PAST)
-    return unable(PLACE, `${capital(subject.words)}: ${Math.floor(since)} days old. There is nothing to wait for.`);
+    return unable(
+      PLACE,
+      subject.stands === "to-come" && poured !== undefined
+        ? goneBy(poured)
+        : `${capital(subject.words)}: ${Math.floor(since)} days old. There is nothing to wait for.`,
+    );
   if (poured === undefined && subject.ageDays === undefined && job.floor.state === "standing" && !hasFreshConcrete(job))
     return unable(PLACE, "No fresh concrete is in this job, and nobody has said when the floor was poured.");
   return told(job, today, subject, since, toldTemperatures(job, poured, log), detail);
 };
+
+/** A plan is no pour: nothing may be counted from a day that went by unsaid. */
+const goneBy = (planned: string): string =>
+  `The day planned for the pour, ${planned}, has gone by and the job still says to be poured: write that it stands, or a new day.`;
+
+const pourOf = ({ poured, stands }: Subject, since: number | undefined): CureClock["pour"] =>
+  poured === undefined
+    ? "unknown"
+    : (since ?? 0) < 0
+      ? "planned"
+      : since && stands === "to-come"
+        ? "gone-by"
+        : "poured";
 
 const past = ({ earliest }: Drilling, today: string): boolean => earliest?.date !== undefined && earliest.date <= today;
 
@@ -121,14 +142,15 @@ const told = (
   const strength28 = strength28Term(job, subject, potential.strength28);
   const waits = story.state === "told" && strength.state !== "shown";
   const drilling = drillingOf(job, maker, strength, ask);
+  const pour = pourOf(subject, since);
   return {
     title: job.title,
     units: job.units,
     today,
     concrete: subject.words,
     poured,
-    pour: poured === undefined ? "unknown" : (since ?? 0) < 0 ? "planned" : "poured",
-    age,
+    pour,
+    age: pour === "gone-by" ? undefined : age,
     ask: ask === undefined ? undefined : askTerm(job, ask),
     strength28,
     gain: { words: choice.words, ...gainTerms(job, choice, ask, potential.strength28, strength28) },
@@ -138,7 +160,10 @@ const told = (
     maker,
     strength,
     drilling,
-    sentence: drilling.sentence + (past(drilling, today) ? " That day is past." : ""),
+    sentence:
+      pour === "gone-by"
+        ? `${goneBy(poured!)} If it was poured that day: ${drilling.sentence}`
+        : drilling.sentence + (past(drilling, today) ? " That day is past." : ""),
     heat:
       !setting || detail === "word" || strength.state === "shown"
         ? []

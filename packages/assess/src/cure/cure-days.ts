@@ -20,10 +20,10 @@ const stemOf = ({ title }: Job): string =>
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-|-$/g, "") || "lift";
 
-/** Saw, covers, cylinders, drilling and the rounds after it; none where the day of the pour is not known. */
+/** Saw, covers, cylinders, drilling and the rounds after it; none where the day of the pour is not known or went by unsaid. */
 export const cureDays = (job: Job, clock: CureClock, day: PourDay): readonly CureDay[] => {
   const { poured, drilling } = clock;
-  if (!poured) return [];
+  if (!poured || clock.pour === "gone-by") return [];
   const stem = stemOf(job);
   const of = (id: string, date: string, title: string, detail: string): CureDay => ({
     id: `${stem}-cure-${id}`,

@@ -10,6 +10,8 @@ export interface Subject {
   /** e.g. "left pad and right pad" */
   readonly words: string;
   readonly poured: string | undefined;
+  /** `to-come`: the job says that it is still to be poured, and keeps nothing that only comes with a pour */
+  readonly stands: "there" | "to-come";
   /** age in days on the job's date where no day of the pour is known */
   readonly ageDays: number | undefined;
   /** 28-day strength ordered */
@@ -54,15 +56,20 @@ export const subjectOf = (job: Job): Subject => {
   const ownPour = zones.filter((zone) => zone.kind !== "slab" && !castWith(zone));
   return {
     words: ownPour.length > 0 ? list(ownPour.map(({ name }) => name || "the pad")) : "the slab",
-    poured: poured ?? (isToBePoured(job, zones) ? job.pour?.date : undefined),
+    poured: poured ?? job.pour?.date,
+    stands: saysToBePoured(job, zones) && !showsPour(job) ? "to-come" : "there",
     ageDays: poured === undefined ? days : undefined,
     strength28: orderedStrength(job, zones),
     whole: ownPour.length > 0 ? "part" : "slab",
   };
 };
 
-const isToBePoured = ({ floor, pour }: Job, zones: readonly Zone[]): boolean =>
-  floor.state === "to-be-poured" || zones.some(({ state }) => state === "proposed") || pour !== undefined;
+const saysToBePoured = ({ floor }: Job, zones: readonly Zone[]): boolean =>
+  floor.state === "to-be-poured" || zones.some(({ state }) => state === "proposed");
+
+/** Trucks, cylinders and temperatures by the day are written down only once it has been poured. */
+const showsPour = ({ pour }: Job): boolean =>
+  [pour?.tickets, pour?.cylinders, pour?.days].some((kept) => kept !== undefined && kept.length > 0);
 
 const list = (words: readonly string[]): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;

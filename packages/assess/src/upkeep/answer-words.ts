@@ -10,6 +10,12 @@ export const sentences: Readonly<Record<UpkeepAnswer, string>> = {
   "no-readings": "Nobody has been round the nuts: go round once, write down what is found, then come back here.",
 };
 
+/** Why no next round is named. */
+export const noRoundWords = (answer: UpkeepAnswer): string =>
+  answer === "stopped"
+    ? "None while a stop stands."
+    : "Nobody wrote when the lift was set or last looked at, so no day follows.";
+
 export const steps: Readonly<Record<UpkeepAnswer, readonly string[]>> = {
   sound: ["Keep to the next round."],
   "retorque-and-look": [

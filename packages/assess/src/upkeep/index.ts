@@ -1,5 +1,5 @@
 export type { AnchorAnswer, AnchorHistory, RoundReading } from "./anchor-history.ts";
-export type { UpkeepAnswer } from "./answer-words.ts";
+export { noRoundWords, type UpkeepAnswer } from "./answer-words.ts";
 export { nextLimits } from "./next-limits.ts";
 export { preloadTerms, torqueSays } from "./preload-terms.ts";
 export { degrees, printMovement, printTorque, torqueUnit } from "./printed.ts";

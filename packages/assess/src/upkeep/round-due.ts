@@ -24,6 +24,8 @@ export interface RoundReason {
 
 export interface NextRound {
   readonly date: string;
+  /** the day for a reader */
+  readonly when: string;
   readonly standing: "overdue" | "today" | "ahead";
   /** the reason whose day comes first */
   readonly reason: RoundReason;
@@ -57,7 +59,8 @@ export const nextRound = (
   const reason = reasons[0];
   if (!reason) return undefined;
   const standing = reason.date < today ? "overdue" : reason.date === today ? "today" : "ahead";
-  return { date: reason.date, standing, reason, reasons };
+  const when = `${reason.date}${{ overdue: ", overdue", today: ", today", ahead: "" }[standing]}`;
+  return { date: reason.date, when, standing, reason, reasons };
 };
 
 /** Out of service: the next look is before anything is lifted, and the rounds begin anew with new anchors. */
@@ -68,7 +71,7 @@ export const beforeLifting = (today: string): NextRound => {
     words: "nothing is lifted before it is repaired; with new anchors the rounds begin anew",
     basis: practice,
   };
-  return { date: today, standing: "today", reason, reasons: [reason] };
+  return { date: today, when: "before anything is lifted", standing: "today", reason, reasons: [reason] };
 };
 
 /** Day of the last round in which an anchor was read. */

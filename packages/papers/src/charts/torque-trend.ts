@@ -1,5 +1,5 @@
 import type { Assessment } from "@floorworthy/assess";
-import { type Upkeep, upkeepOf } from "@floorworthy/assess/upkeep";
+import { noRoundWords, type Upkeep, upkeepOf } from "@floorworthy/assess/upkeep";
 import type { Rect } from "@floorworthy/engine/geometry";
 import { type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
@@ -43,9 +43,7 @@ const torqueTrend = (job: Job, _: Assessment, { date, paper }: SheetOptions): re
           cells: [
             {
               caption: "Next round",
-              words: next
-                ? [next.date, next.reason.words]
-                : [upkeep.answer === "stopped" ? "none while a stop stands" : "nobody knows"],
+              words: next ? [next.when, next.reason.words] : [noRoundWords(upkeep.answer)],
             },
           ],
         },

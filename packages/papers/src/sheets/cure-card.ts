@@ -23,13 +23,16 @@ const LEAST_DAYS = 28;
 const HEAD = 15;
 
 /** The day, large enough to be read from the door. */
-const bigDay = ({ drilling, maker, strength, poured }: CureClock, box: Rect): readonly Item[] => {
+const bigDay = ({ drilling, maker, strength, poured, pour }: CureClock, box: Rect): readonly Item[] => {
   const { earliest } = drilling;
-  const big = !earliest
-    ? "No day for drilling yet"
-    : !Number.isFinite(earliest.day)
-      ? "Do not drill on a date: keep it warm"
-      : `Do not drill before ${earliest.date ?? `day ${earliest.day}`}`;
+  const big =
+    pour === "gone-by"
+      ? `Was it poured on ${poured}?`
+      : !earliest
+        ? "No day for drilling yet"
+        : !Number.isFinite(earliest.day)
+          ? "Do not drill on a date: keep it warm"
+          : `Do not drill before ${earliest.date ?? `day ${earliest.day}`}`;
   const small = [
     poured ? `day 0 is ${poured}` : "day of the pour not set",
     maker ? `the maker's days end on ${maker.date ?? `day ${maker.day}`}` : "the maker's days are not known",

@@ -52,7 +52,8 @@ export const curingNote = (job: Job): Note => {
 };
 
 /** The day in a few words; the cure card has the rest. */
-const dayWords = ({ drilling, maker, strength, pour }: CureClock): string => {
+const dayWords = ({ drilling, maker, strength, pour, sentence }: CureClock): string => {
+  if (pour === "gone-by") return sentence;
   const { earliest, governs } = drilling;
   const days = maker ? `the maker's ${maker.day} days` : "the maker's days, not known yet";
   if (strength.state === "never")

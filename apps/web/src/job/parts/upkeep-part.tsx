@@ -25,11 +25,8 @@ export const UpkeepPart = ({ open, units }: PartProps) => {
           <p className="finding-said">{upkeep.sentence}</p>
           {upkeep.next && (
             <p>
-              <b>
-                Next round {upkeep.next.date}
-                {upkeep.next.standing === "overdue" && ", overdue"}
-              </b>
-              : {upkeep.next.reason.words}. <span className="quiet">{upkeep.next.reason.basis}</span>
+              <b>Next round {upkeep.next.when}</b>: {upkeep.next.reason.words}.{" "}
+              <span className="quiet">{upkeep.next.reason.basis}</span>
             </p>
           )}
           <ul>
