@@ -108,6 +108,9 @@ describe("requests of ill will", () => {
     expect(new Set(many).size).toBe(2);
     const refused = await fetch(`${served.address}/api/lifts`);
     expect(Number(refused.headers.get("retry-after"))).toBeLessThanOrEqual(60);
+    // the page itself still comes whole, however it is asked for, and no spelling of /api slips past
+    expect((await ask(served.address, "GET", "/")).status).toBe(200);
+    expect((await ask(served.address, "GET", "/%61pi/lifts")).status).toBe(429);
   });
 });
 
