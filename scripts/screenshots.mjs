@@ -48,8 +48,19 @@ const partOf = (id, part, before = async () => undefined) => ({
 });
 const ready = (selector) => ({ ready: (page) => page.locator(selector).first().waitFor() });
 
+/** Every job in sight; those below are judged when they come into it. */
+const allJudged = () => {
+  const inSight = [...document.querySelectorAll(".job-outcome")].filter(
+    (line) => line.getBoundingClientRect().top < innerHeight,
+  );
+  return inSight.length > 0 && inSight.every((line) => line.hasAttribute("data-outcome"));
+};
+
 const screens = {
-  jobs: { to: "#/", ready: (page) => page.locator(".job-line .job-outcome[data-outcome]").nth(3).waitFor() },
+  jobs: {
+    to: "#/",
+    ready: (page) => page.waitForFunction(allJudged, undefined, { timeout: 90_000 }),
+  },
   job: job("records-in-hand"),
   "job-stopped": job("stamp-at-the-door"),
   "part-1-lift": partOf("records-in-hand", "lift"),

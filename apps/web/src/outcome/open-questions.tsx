@@ -27,7 +27,11 @@ export const OpenQuestions = ({ assessment: { missing, settling } }: { assessmen
       )}
       {keeps.length > 0 && (
         <details className="more">
-          <summary>{keeps.length} more are open and change nothing</summary>
+          <summary>
+            {keeps.length === 1
+              ? "1 more is open and changes nothing"
+              : `${keeps.length} more are open and change nothing`}
+          </summary>
           <ul>
             {keeps.map((fact) => (
               <Question key={fact.id} fact={fact} />

@@ -1,23 +1,21 @@
 import { assess, type Outcome } from "@floorworthy/assess";
-import { upkeepOf } from "@floorworthy/assess/upkeep";
 import { readJob } from "@floorworthy/job";
+import { type Due, dueOf } from "./due.ts";
 
 export interface Summary {
   readonly outcome: Outcome | undefined;
   readonly why: string;
-  readonly due: { readonly on: string; readonly what: string } | undefined;
+  readonly due: Due | undefined;
 }
 
 /** What a job came to, for the list. */
 export const summary = (text: string, today: string): Summary => {
   const reading = readJob(text);
   if (!reading.ok) return { outcome: undefined, why: reading.issues[0]?.message ?? "", due: undefined };
-  const { outcome, reasons } = assess(reading.job);
-  const next =
-    reading.job.installation || reading.job.visits.length > 0 ? upkeepOf(reading.job, today).next : undefined;
-  const due = next && {
-    on: next.date,
-    what: next.standing === "overdue" ? "round of the nuts, overdue" : "round of the nuts",
+  const assessment = assess(reading.job);
+  return {
+    outcome: assessment.outcome,
+    why: assessment.reasons[0] ?? "",
+    due: dueOf(reading.job, assessment, today),
   };
-  return { outcome, why: reasons[0] ?? "", due };
 };

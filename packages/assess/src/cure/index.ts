@@ -7,5 +7,6 @@ export type { Drilling } from "./drilling.ts";
 export type { HeatEnough, HeatRow } from "./heat.ts";
 export type { LogReading } from "./readings.ts";
 export type { StrengthDates } from "./strength-dates.ts";
+export { type Subject, subjectOf } from "./subject.ts";
 export { meanwhile } from "./wait.ts";
 export { type CureDate, coversOffWords, dateWords } from "./words.ts";

@@ -3,6 +3,9 @@ import { type Line, notAsked } from "./line.ts";
 
 const [id, title] = ["days", "Days between pouring and drilling"];
 
+/** From here on years are said, days. */
+const LONG = 730;
+
 export const daysLine: Line = (job, { age, thickness }) => {
   const asked = job.lift.asks.days;
   if (!asked.known) {
@@ -29,7 +32,7 @@ export const daysLine: Line = (job, { age, thickness }) => {
         }
       : { ...line, result: "not-shown", found: "age not known", why: "Nobody said when this panel was poured." };
   }
-  const found = `${Math.floor(age.days)} days${age.poured ? ` since ${age.poured}` : ""}`;
+  const found = `${age.days < LONG ? `${Math.floor(age.days)} days` : `${Math.floor(age.days / 365.25)} years`}${age.poured ? ` since ${age.poured}` : ""}`;
   if (age.days < asked.high)
     return { ...line, result: "fails", found, why: "Counted from the last pour of the concrete under the bases." };
   const coming = strengthStillComing(job);

@@ -41,10 +41,12 @@ export const UpkeepPart = ({ open, units }: PartProps) => {
               ))}
             </ol>
           )}
-          <AnchorLines anchors={upkeep.anchors} />
-          {upkeep.cracks.map(({ crack, sentence }) => (
-            <p key={crack}>{sentence}</p>
-          ))}
+          <AnchorLines anchors={upkeep.anchors.filter(({ sentence }) => !upkeep.reasons.includes(sentence))} />
+          {upkeep.cracks
+            .filter(({ sentence }) => !upkeep.reasons.includes(sentence))
+            .map(({ crack, sentence }) => (
+              <p key={crack}>{sentence}</p>
+            ))}
           {trend && <SharedDrawing svg={trend} />}
           {upkeep.torqueSays.map((line) => (
             <p key={line} className="quiet">
@@ -77,7 +79,10 @@ const AnchorLines = ({ anchors }: { anchors: readonly { readonly anchor: string;
     <>
       {anchors.length > 0 && list(anchors.slice(0, IN_SIGHT))}
       {anchors.length > IN_SIGHT && (
-        <Fold name="more" head={`${anchors.length - IN_SIGHT} more anchors`}>
+        <Fold
+          name="more"
+          head={`${anchors.length - IN_SIGHT} more ${anchors.length - IN_SIGHT === 1 ? "anchor" : "anchors"}`}
+        >
           {list(anchors.slice(IN_SIGHT))}
         </Fold>
       )}
