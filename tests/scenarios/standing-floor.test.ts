@@ -125,7 +125,7 @@ describe("strength", () => {
     const line = pageLine(answer, "strength");
     expect(line.result).toBe("not-shown");
     expect(line.why).toMatch(/"3000 psi tensile" cannot be/);
-    expect(line.why).toMatch(/2500 psi counts/);
+    expect(line.why).toMatch(/2,500 psi counts/);
     expect(answer.outcome).toBe("accept-if"); // seven inches carry it even at the default
     const thinner = judgedWithMargin({
       ...readings(...fourAt("left", [5]), ...fourAt("right", [5])),
@@ -147,7 +147,7 @@ describe("strength", () => {
     const line = pageLine(answer, "strength");
     expect(line.result).toBe("not-shown");
     expect(line.why).toMatch(/never a strength/);
-    expect(line.why).toMatch(/2500 psi counts/);
+    expect(line.why).toMatch(/2,500 psi counts/);
     const uneven = answerFor({ strength: "{rebound: [3000 psi, 6200 psi, 5900 psi, 4100 psi]}" });
     expect(pageLine(uneven, "strength").why).toMatch(/not one concrete/);
   });

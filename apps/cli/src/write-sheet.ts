@@ -37,8 +37,12 @@ export const writeSheet = async (
   await mkdir(file.out, { recursive: true });
   const stem = fileStem(file);
   await writeFile(`${stem}.pdf`, await drawingToPdf(pages, { title: file.title, date: file.date }));
-  await writeFile(`${stem}.svg`, drawingToSvg(pages[0]!));
-  say(`${stem}.pdf\n${stem}.svg`);
+  say(`${stem}.pdf`);
+  for (const [i, page] of pages.entries()) {
+    const svg = `${stem}${i > 0 ? `-${i + 1}` : ""}.svg`;
+    await writeFile(svg, drawingToSvg(page));
+    say(svg);
+  }
   const planned = pages.find(hasPlan);
   if (planned) {
     await writeFile(`${stem}.dxf`, drawingToDxf(planned, "plan"));

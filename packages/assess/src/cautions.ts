@@ -1,4 +1,5 @@
 import type { Job } from "@floorworthy/job";
+import { anchoring } from "./facts/anchoring.ts";
 
 /** The usual cautions of the trade. Silica: 29 CFR 1926.1153. The rest: common practice, no source. */
 export const cautionsFor = (job: Job): string[] => [
@@ -8,8 +9,17 @@ export const cautionsFor = (job: Job): string[] => [
     : []),
   "Before drilling or cutting: call the utility locating service, and have tubes, tendons and private lines located.",
   "Concrete dust harms the lungs: shroud and vacuum at the drill, water at the saw, never dry sweeping or open-air blowing of holes.",
+  ...(anchoring(job.lift) === "anchored" ? withAnchors(job) : withoutAnchors),
+];
+
+const withAnchors = ({ lift }: Job): string[] => [
   "Columns are unstable until anchored" +
-    (job.lift.top.known && job.lift.top.value === "overhead-tied" ? " and tied at the top" : "") +
+    (lift.top.known && lift.top.value === "overhead-tied" ? " and tied at the top" : "") +
     ": hoist, two people, nobody under them.",
   "Never load a lift with an anchor missing, spinning or set short. First load: a foot high, shake, look at every base.",
+];
+
+const withoutAnchors = [
+  "What stands loose can tip: move it empty and low, nobody beside a fall, all of it set up as its manual shows before a load.",
+  "Each load: a foot high, shake, look at every foot and the concrete round it, then up.",
 ];

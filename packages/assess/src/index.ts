@@ -1,2 +1,3 @@
 export { assess, type FirstLook, firstLook } from "./assess.ts";
 export * from "./assessment.ts";
+export { asOneBase, baseName, type Column, columnsOf } from "./columns.ts";

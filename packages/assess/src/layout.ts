@@ -39,6 +39,18 @@ export const placedBases = (job: Job): PlacedBase[] => {
   return (["left", "right"] as const).map((side) => placedBase(lift, side, position[side], turn));
 };
 
+/** Every anchor by name, wherever the lift stands: L1 and R1 of two columns, or each post with the number of its hole. */
+export const anchorNames = ({ lift }: Pick<Job, "lift">): string[] => {
+  const { kind, supports, anchors } = lift;
+  const bases =
+    kind !== "two-post" && supports.length > 0
+      ? supports.map(({ id }) => `${id} `)
+      : kind === "one-post"
+        ? ["L"]
+        : ["L", "R"];
+  return bases.flatMap((base) => anchors.holes.map(({ id }) => `${base}${id}`));
+};
+
 /** Angle of a base's own axes from the plan's x-axis, rad: the lift's turn and its column's, mirrored on the right. */
 export const baseAxis = (job: Job, side: string): number => {
   const { columnTurn, supports, kind } = job.lift;

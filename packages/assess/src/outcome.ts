@@ -1,6 +1,7 @@
 import type { Job } from "@floorworthy/job";
 import type { MarginAnswer, Outcome, PageAnswer, PageLine, Stop } from "./assessment.ts";
 import { waiting } from "./cure/wait.ts";
+import { anchoring } from "./facts/anchoring.ts";
 import { addDays } from "./facts/calendar.ts";
 import { floorConditions } from "./facts/conditions.ts";
 import type { Facts } from "./facts/facts.ts";
@@ -204,11 +205,21 @@ const always = (job: Job): string[] => [
         "The overhead beam is fitted and recorded and both columns are plumb: without it the floor carries about twice the moment.",
       ]
     : []),
-  ...(job.lift.anchors.product.sheet.known && job.lift.anchors.product.sheet.value === "missing"
+  ...(anchoring(job.lift) === "anchored" ? onAnchors(job) : onFeet),
+];
+
+const onAnchors = ({ lift }: Job): string[] => [
+  ...(lift.anchors.product.sheet.known && lift.anchors.product.sheet.value === "missing"
     ? ["The anchor's own sheet is in hand before a hole is drilled."]
     : []),
   "Every anchor drilled to depth, cleaned, set and torqued to its own sheet, and written in the log.",
   "Torque looked at again after the first month, then as the maker says.",
+];
+
+/** A lift that stands loose is set up anew each time. Common practice, no source. */
+const onFeet = [
+  "Every foot on the place judged here, each time: mark the places on the floor, clear of joints, cracks and edges.",
+  "Feet flat on clean concrete, nothing packed under them but what the maker allows.",
 ];
 
 const toPour = (job: Job, page: PageAnswer, margin: MarginAnswer): Ruling => {

@@ -2,7 +2,7 @@ import { type Term, toBase } from "@floorworthy/engine/quantities";
 import type { Job, Lift } from "@floorworthy/job";
 import { assess } from "../assess.ts";
 import type { Assessment, Outcome, Remedy } from "../assessment.ts";
-import { anchoring } from "../place/anchoring.ts";
+import { anchoring } from "../facts/anchoring.ts";
 import { jobAt } from "../place/job-at.ts";
 import { placeLift } from "../place/place-lift.ts";
 import type { LiftFinding, Money, NextStep } from "./finding.ts";

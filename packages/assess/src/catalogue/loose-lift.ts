@@ -3,7 +3,7 @@ import type { MarginAnswer, Outcome, PageAnswer, PageLine, Stop } from "../asses
 import { factsOf } from "../facts/facts.ts";
 import { marginOf, noMargin } from "../margin/margin.ts";
 import { pageOf } from "../page/page-lines.ts";
-import { liftsStop } from "../place/anchoring.ts";
+import { liftsStop } from "../place/lifts-stop.ts";
 import { placeLift } from "../place/place-lift.ts";
 import type { Placing } from "../place/placing.ts";
 import { stopsOf } from "../stops/stops.ts";

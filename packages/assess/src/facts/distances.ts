@@ -3,6 +3,7 @@ import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
 import { barriersFor } from "../barriers.ts";
+import { columnsOf } from "../columns.ts";
 import { placedBases } from "../layout.ts";
 import { term } from "./print.ts";
 import type { NearestDistance, NearKind } from "./survey-answer.ts";
@@ -54,20 +55,30 @@ const pipeWords = {
 const lineWords = (kind: string, name: string): string =>
   name.toLowerCase().includes(kind.split(" ").at(-1) ?? kind) ? name : `${kind} ${name}`;
 
-/** Every kind of line that there is, nearest first within each base: what somebody would measure with a tape. */
+/** Every kind of line that there is, for each column its nearest base: what somebody would measure with a tape. */
 export const floorDistances = (job: Job): readonly NearestDistance[] =>
-  placedBases(job).flatMap((base) => {
-    const lines = floorLines(job, base);
-    const kinds = [...new Set(lines.map(({ kind }) => kind))];
-    return kinds.map((kind) =>
-      nearestOf(
-        job,
-        base,
-        kind,
-        lines.filter((line) => line.kind === kind),
-      ),
+  columnsOf(placedBases(job), job.lift).flatMap(({ bases }) => {
+    const all = bases.flatMap((base) => distancesOf(job, base));
+    return [...new Set(all.map(({ kind }) => kind))].map((kind) =>
+      all.filter((one) => one.kind === kind).reduce((near, one) => (reachOf(one) < reachOf(near) ? one : near)),
     );
   });
+
+const reachOf = ({ anchor, plate }: NearestDistance): number =>
+  (anchor?.distance ?? plate)?.value ?? Number.POSITIVE_INFINITY;
+
+const distancesOf = (job: Job, base: PlacedBase): readonly NearestDistance[] => {
+  const lines = floorLines(job, base);
+  const kinds = [...new Set(lines.map(({ kind }) => kind))];
+  return kinds.map((kind) =>
+    nearestOf(
+      job,
+      base,
+      kind,
+      lines.filter((line) => line.kind === kind),
+    ),
+  );
+};
 
 const nearestOf = (job: Job, base: PlacedBase, kind: NearKind, lines: readonly FloorLine[]): NearestDistance => {
   const fromAnchors = base.anchors

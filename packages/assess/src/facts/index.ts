@@ -1,3 +1,4 @@
+export { anchoring } from "./anchoring.ts";
 export { crackFindings } from "./cracks.ts";
 export { floorDistances } from "./distances.ts";
 export { type Facts, factsOf } from "./facts.ts";

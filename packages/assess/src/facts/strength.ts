@@ -1,7 +1,7 @@
 import { assumed, defaults, type Job, type Zone } from "@floorworthy/job";
 import { placedBases } from "../layout.ts";
 import { basisWords, type End } from "./known.ts";
-import { term } from "./print.ts";
+import { shown, term } from "./print.ts";
 import { reboundNotes } from "./rebound.ts";
 import { coresUnder, fromCores } from "./strength-cores.ts";
 import { fromCylinders, usableCylinders } from "./strength-cylinders.ts";
@@ -144,7 +144,7 @@ const nothingShown = (job: Job): Evidence => {
     shown: undefined,
     worst,
     best,
-    why: `nothing shows it: ${given.value} ${given.unit} counts, because ${given.why}`,
+    why: `nothing shows it: ${shown(worst, "stress", job.units)} counts, because ${given.why}`,
     from: "nothing",
     atMost: undefined,
     workings: term("f'c", "compressive strength counted where nothing shows it", worst, "stress", job.units, {

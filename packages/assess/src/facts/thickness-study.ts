@@ -13,6 +13,7 @@ import {
   slabSurveys,
 } from "@floorworthy/engine/statistics";
 import type { Job, Quantity } from "@floorworthy/job";
+import type { PlacedBase } from "../assessment.ts";
 import { placedBases } from "../layout.ts";
 import { levelsAmong } from "./levels.ts";
 import { shown, term } from "./print.ts";
@@ -29,16 +30,45 @@ export const thicknessStudy = (job: Job): ThicknessStudy => {
   const asked = job.lift.asks.thickness;
   const between = bases[0] ? middleReadings(job, bases[0].base) : [];
   const all = [...new Map([...bases.flatMap(({ valid }) => valid), ...between].map((r) => [r.reading, r])).values()];
-  const groups = bases
-    .filter(({ valid }) => valid.length > 0)
-    .map(({ base, valid }) => groupOf(job, `${base.side} base`, valid, levelsAmong(job, valid), asked));
-  const slab = all.length > 0 && bases.length > 1 ? [groupOf(job, "slab", all, levelsAmong(job, all), asked)] : [];
+  const groups = sameReadings(bases).map(({ name, valid }) =>
+    groupOf(job, name, valid, levelsAmong(job, valid), asked),
+  );
+  const slab =
+    all.length > 0 && bases.length > 1 && groups[0]?.name !== EVERY
+      ? [groupOf(job, "slab", all, levelsAmong(job, all), asked)]
+      : [];
   return {
     groups: [...groups, ...slab],
     refused: [...new Set(bases.flatMap(({ refused }) => refused))],
     order: toleranceTerms(job, all),
   };
 };
+
+interface AtBase {
+  readonly base: PlacedBase;
+  readonly valid: readonly CountedReading[];
+}
+
+const EVERY = "every base";
+
+/** Two bases are named each; of more, those that rest on the same readings are said once. */
+const sameReadings = (bases: readonly AtBase[]): readonly { name: string; valid: AtBase["valid"] }[] => {
+  const told = bases.filter(({ valid }) => valid.length > 0);
+  if (bases.length <= 2) return told.map(({ base, valid }) => ({ name: `${base.side} base`, valid }));
+  const sets: { sides: string[]; valid: AtBase["valid"] }[] = [];
+  for (const { base, valid } of told) {
+    const known = sets.find((set) => alike(set.valid, valid));
+    if (known) known.sides.push(base.side);
+    else sets.push({ sides: [base.side], valid });
+  }
+  return sets.map(({ sides, valid }) => ({
+    name: sides.length === bases.length ? EVERY : sides.map((side) => `${side} base`).join(", "),
+    valid,
+  }));
+};
+
+const alike = (a: AtBase["valid"], b: AtBase["valid"]): boolean =>
+  a.length === b.length && a.every(({ reading }, i) => reading === b[i]!.reading);
 
 const groupOf = (
   job: Job,

@@ -8,8 +8,8 @@ import {
 } from "@floorworthy/engine/geometry";
 import type { Block, Part } from "@floorworthy/engine/placement";
 import type { Job, Lift } from "@floorworthy/job";
+import { anchoring } from "../facts/anchoring.ts";
 import { shown } from "../facts/print.ts";
-import { anchoring } from "./anchoring.ts";
 import type { Constraint } from "./constraints.ts";
 import type { Blocker } from "./placing.ts";
 

@@ -1,8 +1,8 @@
 import { type Polygon, sides } from "@floorworthy/engine/geometry";
 import type { Clear, Obstacle } from "@floorworthy/engine/placement";
 import type { Job, Quantity } from "@floorworthy/job";
+import { anchoring } from "../facts/anchoring.ts";
 import { boxOf } from "../layout.ts";
-import { anchoring } from "./anchoring.ts";
 import { baySides } from "./bay-sides.ts";
 import { rectangle } from "./footprint.ts";
 import { practice } from "./practice.ts";

@@ -1,6 +1,6 @@
-export { anchoring, liftsStop } from "./anchoring.ts";
 export { jobAt } from "./job-at.ts";
 export { layoutAt } from "./layout-at.ts";
+export { liftsStop } from "./lifts-stop.ts";
 export {
   type MapOptions,
   type MapPoint,

@@ -1,5 +1,5 @@
 import type { Job } from "@floorworthy/job";
-import { anchoring } from "./anchoring.ts";
+import { anchoring } from "../facts/anchoring.ts";
 import { blockerNames } from "./blockers.ts";
 import type { PlaceMove, Placing, Way } from "./placing.ts";
 import { standWords } from "./stands.ts";

@@ -8,7 +8,7 @@ import {
 } from "@floorworthy/engine/placement";
 import { isUnable } from "@floorworthy/engine/quantities";
 import type { Job, Position } from "@floorworthy/job";
-import { anchoring } from "./anchoring.ts";
+import { anchoring } from "../facts/anchoring.ts";
 import { sideNames } from "./bay-sides.ts";
 import { blockersOf } from "./blockers.ts";
 import { asked, type Constraint } from "./constraints.ts";

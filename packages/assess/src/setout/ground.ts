@@ -1,6 +1,7 @@
 import { type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Assessment } from "../assessment.ts";
+import { anchoring } from "../facts/anchoring.ts";
 
 /** Marks may be struck while concrete hardens or a fact is looked up; holes may not be drilled. */
 export type Drilling = "may-drill" | "marks-only";
@@ -25,6 +26,11 @@ export const settingGround = (job: Job, assessment: Assessment): SettingGround |
     return unable(
       place,
       "Cast-in anchors are not drilled: they are held by the template while the concrete is placed.",
+    );
+  if (anchoring(job.lift) === "loose")
+    return unable(
+      place,
+      "This lift stands without anchors: nothing is drilled. Mark the places of its feet on the floor.",
     );
   if (!(sheet.known && sheet.value === "in-hand"))
     return unable(

@@ -2,6 +2,7 @@ import type { Point, Segment } from "@floorworthy/engine/geometry";
 import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
+import { baseName } from "../columns.ts";
 import { term } from "../facts/print.ts";
 
 /** A place to mark, measured square from the two walls. */
@@ -43,7 +44,7 @@ export const markAt = (job: Job, id: string, side: string, at: Point): Mark => {
 };
 
 export const columnMarks = (job: Job, bases: readonly PlacedBase[]): Mark[] =>
-  bases.map((base) => markAt(job, `${base.side} column`, base.side, base.centre));
+  bases.map((base) => markAt(job, baseName(base.side), base.side, base.centre));
 
 export const holeMarks = (job: Job, bases: readonly PlacedBase[]): Mark[] =>
   bases.flatMap((base) => base.anchors.map(({ id, at }) => markAt(job, id, base.side, at)));

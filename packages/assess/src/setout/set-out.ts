@@ -60,7 +60,7 @@ export const setOut = (job: Job, assessment: Assessment): SetOut | Unable => {
     columns: columnMarks(job, bases),
     holes: holeMarks(job, bases),
     spacing:
-      left && right
+      left && right && bases.length === 2
         ? term(
             "S",
             "between the column centres",

@@ -2,12 +2,13 @@ import { distance, type Point } from "@floorworthy/engine/geometry";
 import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
+import { baseName } from "../columns.ts";
 import { term } from "../facts/print.ts";
 import { datums } from "./marks.ts";
 
 /** Two diagonals that are compared: equal lengths mean square. */
 export interface SquareCheck {
-  readonly id: "base-line" | "outer-holes";
+  readonly id: "base-line" | "posts" | "outer-holes";
   readonly title: string;
   readonly diagonals: readonly [Diagonal, Diagonal];
   /** true lengths differ by this where the pattern itself is not symmetric, mm */
@@ -41,13 +42,13 @@ const pair = (job: Job, id: SquareCheck["id"], title: string, a: [Named, Named],
   apart: Math.abs(distance(a[0].at, a[1].at) - distance(b[0].at, b[1].at)),
 });
 
-/** Column centres to their feet on the back wall, and the rectangle of the outermost holes of both bases. */
+/** Two columns against the back wall, or four posts against each other; then the rectangle of the outermost holes. */
 export const squareChecks = (job: Job, bases: readonly PlacedBase[]): SquareCheck[] => {
+  if (bases.length === 4) return fourPosts(job, bases);
   const [left, right] = bases;
-  if (!left || !right) return [];
-  const centre = (base: PlacedBase): Named => ({ id: `${base.side} column`, at: base.centre });
+  if (!left || !right || bases.length > 2) return [];
   const foot = (base: PlacedBase): Named => ({
-    id: `mark on the ${datums(job).y.words} opposite the ${base.side} column`,
+    id: `mark on the ${datums(job).y.words} opposite the ${baseName(base.side)}`,
     at: { x: base.centre.x, y: 0 },
   });
   const checks = [
@@ -63,6 +64,25 @@ export const squareChecks = (job: Job, bases: readonly PlacedBase[]): SquareChec
   return l && r
     ? [...checks, pair(job, "outer-holes", "Outermost holes of both bases", [l.back, r.front], [l.front, r.back])]
     : checks;
+};
+
+const centre = (base: PlacedBase): Named => ({ id: baseName(base.side), at: base.centre });
+
+/** Both diagonals of four posts, and of the hole of each that lies farthest out. */
+const fourPosts = (job: Job, bases: readonly PlacedBase[]): SquareCheck[] => {
+  const [first, ...others] = bases as [PlacedBase, ...PlacedBase[]];
+  const across = others.reduce((far, base) =>
+    distance(base.centre, first.centre) > distance(far.centre, first.centre) ? base : far,
+  );
+  const [second, fourth] = others.filter((base) => base !== across) as [PlacedBase, PlacedBase];
+  const outer = (base: PlacedBase, from: PlacedBase): Named | undefined =>
+    base.anchors.toSorted((a, b) => distance(b.at, from.centre) - distance(a.at, from.centre))[0];
+  const holes = [outer(first, across), outer(across, first), outer(second, fourth), outer(fourth, second)];
+  const [a, b, c, d] = holes;
+  return [
+    pair(job, "posts", "Centres of the posts", [centre(first), centre(across)], [centre(second), centre(fourth)]),
+    ...(a && b && c && d ? [pair(job, "outer-holes", "Outermost holes of the posts", [a, b], [c, d])] : []),
+  ];
 };
 
 /** Of one base the holes farthest from the other column, toward the back and toward the front. */

@@ -2,6 +2,7 @@ import { distanceToSegment, type Segment, segmentsMeet } from "@floorworthy/engi
 import { isUnable, type Unable, unable } from "@floorworthy/engine/quantities";
 import { assumed, type Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
+import { asOneBase, columnsOf } from "../columns.ts";
 import { term } from "../facts/print.ts";
 import { liftTurn } from "../layout.ts";
 import { answeredByPad, answeredCorners, answeredMiddle } from "./answers-already.ts";
@@ -67,7 +68,8 @@ const asThing = ({ at, number }: SurveyHole): KeepClear => ({
 const aroundBases = (job: Job, bases: readonly PlacedBase[]): readonly Question[] => {
   const things = thingsInTheFloor(job, bases);
   const turn = liftTurn(job);
-  const atBases = bases.flatMap((base): readonly Question[] => {
+  const atBases = columnsOf(bases, job.lift).flatMap((column): readonly Question[] => {
+    const base = asOneBase(column);
     const corners = cornersOf(base, turn);
     const pad = answeredByPad(job, base);
     const answers = answeredCorners(job, base, corners);
@@ -91,6 +93,8 @@ const aroundBases = (job: Job, bases: readonly PlacedBase[]): readonly Question[
   ];
 };
 
+const nameOf = ({ side }: PlacedBase): string => (side === "left" || side === "right" ? `${side} base` : side);
+
 const MIDDLE_REACH = 914.4;
 const GRID_REACH = 457.2;
 const GRID_DEPTH = 1524;
@@ -102,9 +106,9 @@ const atCorner = (
   answer: string | undefined,
   things: readonly KeepClear[],
 ): Question => ({
-  where: `${base.side} base, ${corner.words}`,
+  where: `${nameOf(base)}, ${corner.words}`,
   side: base.side,
-  reason: `The concrete under the ${corner.words} of the ${base.side} base: a slab can lose its thickness within one base.`,
+  reason: `The concrete under the ${corner.words} of the ${nameOf(base)}: a slab can lose its thickness within one base.`,
   answer,
   tries: onThisSide(job, corner, triesAtCorner(job, corner)),
   things,

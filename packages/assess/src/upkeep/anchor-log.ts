@@ -1,6 +1,7 @@
 import type { Visit as BoltVisit } from "@floorworthy/engine/bolts";
 import type { Job, Quantity, Visit } from "@floorworthy/job";
 import { daysBetween } from "../facts/calendar.ts";
+import { anchorNames } from "../layout.ts";
 
 type Reading = Visit["readings"][number];
 
@@ -25,7 +26,7 @@ const plain = (name: string): string => name.trim().toUpperCase();
 
 /** Anchors in the order of the lift's holes, left base first, then names that were read and belong to no hole. */
 export const anchorLogs = (job: Job): AnchorLog[] => {
-  const holes = ["L", "R"].flatMap((side) => job.lift.anchors.holes.map(({ id }) => `${side}${id}`));
+  const holes = anchorNames(job);
   const read = job.visits.flatMap(({ readings }) => readings.map(({ anchor }) => anchor.trim()));
   const strange = read.filter(
     (name, i) =>

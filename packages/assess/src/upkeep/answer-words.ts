@@ -10,6 +10,10 @@ export const sentences: Readonly<Record<UpkeepAnswer, string>> = {
   "no-readings": "Nobody has been round the nuts: go round once, write down what is found, then come back here.",
 };
 
+/** A lift that stands loose. */
+export const noNuts =
+  "No nuts to go round: this lift stands without anchors. Look at the floor under its feet and at every crack once a year.";
+
 /** Why no next round is named. */
 export const noRoundWords = (answer: UpkeepAnswer): string =>
   answer === "stopped"

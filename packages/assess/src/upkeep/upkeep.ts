@@ -2,10 +2,12 @@ import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Remedy, Stop } from "../assessment.ts";
 import { type CrackWatch, watchCracks } from "../crack-watch/watch-cracks.ts";
+import { anchoring } from "../facts/anchoring.ts";
+import { anchorNames } from "../layout.ts";
 import { stopsOf } from "../stops/stops.ts";
 import { remediesAfterFailure } from "./after-failure.ts";
 import type { AnchorHistory } from "./anchor-history.ts";
-import { sentences, steps, type UpkeepAnswer } from "./answer-words.ts";
+import { noNuts, sentences, steps, type UpkeepAnswer } from "./answer-words.ts";
 import { preloadTerms, torqueSays } from "./preload-terms.ts";
 import { calmReasons, failedSides, graveReasons, installed, softReasons } from "./reasons.ts";
 import { beforeLifting, lastRound, type NextRound, nextRound } from "./round-due.ts";
@@ -50,11 +52,12 @@ export const upkeepOf = (job: Job, today: string): Upkeep => {
         : soft.length > 0
           ? "retorque-and-look"
           : "sound";
+  const noneToRead = answer === "no-readings" && anchoring(job.lift) === "loose";
   return {
     title: job.title,
     today,
     answer,
-    sentence: sentences[answer],
+    sentence: noneToRead ? noNuts : sentences[answer],
     reasons: [...grave, ...soft, ...(grave.length + soft.length === 0 ? calmReasons(job, anchors) : [])].concat(
       answer === "no-readings" && grave.length + soft.length === 0
         ? [
@@ -64,7 +67,7 @@ export const upkeepOf = (job: Job, today: string): Upkeep => {
           ]
         : [],
     ),
-    steps: steps[answer],
+    steps: noneToRead ? [] : steps[answer],
     anchors,
     cracks,
     lastRound: lastRound(job),
@@ -117,7 +120,7 @@ const notJudged = (job: Job, anchors: readonly AnchorHistory[]): string[] => [
 ];
 
 const strangeNames = (job: Job, anchors: readonly AnchorHistory[]): string[] => {
-  const holes = job.lift.anchors.holes.flatMap(({ id }) => [`L${id}`.toUpperCase(), `R${id}`.toUpperCase()]);
+  const holes = anchorNames(job).map((name) => name.toUpperCase());
   const strange = anchors
     .map(({ anchor }) => anchor)
     .filter((name) => holes.length > 0 && !holes.includes(name.toUpperCase()));

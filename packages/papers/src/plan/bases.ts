@@ -1,4 +1,4 @@
-import type { PlacedBase } from "@floorworthy/assess";
+import { baseName, type Column, columnsOf, type PlacedBase } from "@floorworthy/assess";
 import { distance, nearestOnSegment, type Point } from "@floorworthy/engine/geometry";
 import type { Job, Zone } from "@floorworthy/job";
 import { printFeet, printLength, type UnitSystem } from "../print/measure.ts";
@@ -43,8 +43,11 @@ export const nearestLine = (base: PlacedBase, { joints, cracks, zones }: Job["fl
 const distanceWords = (mm: number, units: UnitSystem): string =>
   units === "si" || mm < 610 ? printLength(mm, units) : printFeet(mm, units);
 
-const reachPart = (base: PlacedBase, job: Job): Part => {
-  const reach = nearestLine(base, job.floor);
+/** Of one column only the foot that stands nearest to a line. */
+const reachPart = (bases: readonly PlacedBase[], job: Job): Part => {
+  const reach = bases
+    .flatMap((base) => nearestLine(base, job.floor) ?? [])
+    .toSorted((a, b) => a.distance - b.distance)[0];
   if (!reach || !(reach.distance > 1) || reach.distance > 2500) return nothing;
   const words = `${distanceWords(reach.distance, job.units)} to ${reach.what}`;
   const at = { x: (reach.from.x + reach.to.x) / 2, y: (reach.from.y + reach.to.y) / 2 };
@@ -70,6 +73,17 @@ const reachPart = (base: PlacedBase, job: Job): Part => {
 /** Signs shrink with the plan where it is small, so that a base stays readable. */
 const signSize = (ratio: number, largest: number): number => largest * Math.min(1, Math.max(0.45, 64 / ratio));
 
+const columnName = ({ name, bases }: Column): string =>
+  name === undefined ? baseName(bases[0]!.side) : `${name} column`;
+
+const namePart = (name: string, [first]: readonly PlacedBase[]): Part =>
+  first
+    ? {
+        items: [],
+        wanted: [{ tag: "labels", words: name, lettering: "bold", at: first.outline[0] ?? first.centre }],
+      }
+    : nothing;
+
 const basePart = (base: PlacedBase, distanceToJoints: number, ratio: number, units: UnitSystem): Part => ({
   items: [
     {
@@ -86,7 +100,7 @@ const basePart = (base: PlacedBase, distanceToJoints: number, ratio: number, uni
     ),
     { kind: "symbol", tag: "centres", name: "centre", at: base.centre, size: signSize(ratio, 3) },
   ],
-  wanted: [{ tag: "labels", words: `${base.side} column`, lettering: "bold", at: base.outline[0] ?? base.centre }],
+  wanted: [],
 });
 
 export const basesPart = (bases: readonly PlacedBase[], job: Job, ratio: number): Part => {
@@ -94,8 +108,12 @@ export const basesPart = (bases: readonly PlacedBase[], job: Job, ratio: number)
   const [a, b] = [bases[0], bases[1]];
   const line =
     a && b ? [{ kind: "line", tag: "centres", from: a.centre, to: b.centre, pen: "centre-line" } as const] : [];
-  const made = together(
-    bases.map((base) => together([basePart(base, toJoints, ratio, job.units), reachPart(base, job)])),
-  );
+  const made = together([
+    ...bases.map((base) => basePart(base, toJoints, ratio, job.units)),
+    ...columnsOf(bases, job.lift).flatMap((column) => [
+      namePart(columnName(column), column.bases),
+      reachPart(column.bases, job),
+    ]),
+  ]);
   return { items: [...made.items, ...line], wanted: made.wanted };
 };

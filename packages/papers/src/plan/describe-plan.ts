@@ -1,4 +1,4 @@
-import type { Assessment } from "@floorworthy/assess";
+import { type Assessment, baseName } from "@floorworthy/assess";
 import type { Job } from "@floorworthy/job";
 import { boundsOf } from "../drawing/hatch.ts";
 import { printFeet, printLength } from "../print/measure.ts";
@@ -19,7 +19,7 @@ export const describePlan = (job: Job, assessment: Assessment): string => {
       : "Plan of the bay; its outline is not known.",
     ...bases.map((base) => {
       const reach = nearestLine(base, job.floor);
-      return `The centre of the ${base.side} column is ${printFeet(base.centre.x, units)}${unit} from the left wall and ${printFeet(base.centre.y, units)}${unit} from the back wall${reach ? `, its nearest anchor ${printLength(reach.distance, units)} from a ${reach.what}` : ""}.`;
+      return `The centre of the ${baseName(base.side)} is ${printFeet(base.centre.x, units)}${unit} from the left wall and ${printFeet(base.centre.y, units)}${unit} from the back wall${reach ? `, its nearest anchor ${printLength(reach.distance, units)} from a ${reach.what}` : ""}.`;
     }),
     ...zones
       .filter((z) => z.kind !== "slab")

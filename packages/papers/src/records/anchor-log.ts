@@ -3,7 +3,9 @@ import type { Rect } from "@floorworthy/engine/geometry";
 import type { Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Drawing, Item } from "../drawing/drawing.ts";
+import { anchorMarks } from "../print/anchor-marks.ts";
 import { plateKey } from "../sheets/plate-key.ts";
+import { standsLoose } from "../sheets/refusal.ts";
 import type { SheetOptions } from "../sheets/sheet.ts";
 import { mayRecord, tooMuch } from "./may-record.ts";
 import { page, type Section, stacked } from "./upright.ts";
@@ -23,6 +25,7 @@ const met = {
 const VISITS = 3;
 
 export const anchorLog = (job: Job, assessment: Assessment, options: SheetOptions): readonly Drawing[] | Unable =>
+  standsLoose(name, job) ??
   mayRecord(name, job, assessment) ??
   page(
     job,
@@ -48,9 +51,12 @@ const withKeys = (job: Job, assessment: Assessment, box: Rect): readonly Item[] 
   const { bases } = assessment.layout;
   const log = (y1: number, size: number) => stacked([logOf(job, assessment)], { ...box, y1 }, "note-log", size);
   const short = bases.length > 0 ? log(box.y1 - KEY, 2.15) : undefined;
-  const keys = bases.map((base, i) =>
-    plateKey(base, { x0: box.x0 + 4 + i * 60, x1: box.x0 + 54 + i * 60, y0: box.y1 - KEY + 3, y1: box.y1 }),
-  );
+  const marks = anchorMarks(bases);
+  const wide = Math.min(60, (box.x1 - box.x0 - 4) / Math.max(1, bases.length));
+  const keys = bases.map((base, i) => {
+    const x0 = box.x0 + 4 + i * wide;
+    return plateKey(base, marks, { x0, x1: x0 + wide - 6, y0: box.y1 - KEY + 3, y1: box.y1 });
+  });
   return short ? [...short, ...keys] : (log(box.y1, 2.15) ?? log(box.y1, 1.8));
 };
 
@@ -66,6 +72,7 @@ const askedOf = ({ lift, ...job }: Job): string => {
 
 const logOf = (job: Job, { layout }: Assessment): Section => {
   const visits = job.visits.slice(-VISITS);
+  const marks = anchorMarks(layout.bases);
   const anchors = layout.bases.flatMap((base) => base.anchors.map(({ id }) => id));
   const rows = anchors.length > 0 ? anchors : Array.from({ length: 10 }, () => "");
   return {
@@ -89,7 +96,7 @@ const logOf = (job: Job, { layout }: Assessment): Section => {
     rows: rows.map((id) => {
       const hole = job.installation?.holes.find((h) => h.anchor === id);
       return [
-        id,
+        marks.get(id) ?? id,
         lengthOf(hole?.depth, job) ?? "",
         chosen(hole?.met, met) ?? "",
         chosen(hole?.clean, { yes: "yes", no: "NO" }) ?? "",

@@ -1,4 +1,5 @@
 import type { Assessment } from "@floorworthy/assess";
+import { anchoring } from "@floorworthy/assess/facts";
 import type { Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Drawing } from "../drawing/drawing.ts";
@@ -32,6 +33,7 @@ export const installationRecord = (
 
 const sections = (job: Job, assessment: Assessment): readonly Section[] => {
   const { lift, installation, floor } = job;
+  const loose = anchoring(lift) === "loose";
   return [
     facts("Who and where", [
       ["Owner", job.customer],
@@ -59,16 +61,7 @@ const sections = (job: Job, assessment: Assessment): readonly Section[] => {
       ],
       ["Departures from the manual, who agreed", undefined],
     ]),
-    facts("Anchors and columns", [
-      ["Anchor product and lot", installation?.lot],
-      [
-        "Torque, wrench and its check",
-        [torqueOf(lift.anchors.torque, job), installation?.wrench].filter(Boolean).join("; ") || undefined,
-      ],
-      ["Overhead beam", chosen(installation?.beam, { fitted: "fitted and bolted", "not-fitted": "not fitted" })],
-      ["Plumb, both columns both ways", chosen(installation?.plumb, { plumb: "plumb", "not-plumb": "not plumb" })],
-      ["Shims and grout", undefined],
-    ]),
+    facts(loose ? "Columns and feet" : "Anchors and columns", [...(loose ? onFeet : onAnchors(job))]),
     facts("Before it was handed over", [
       [
         "Trial run",
@@ -80,10 +73,33 @@ const sections = (job: Job, assessment: Assessment): readonly Section[] => {
       ],
       ["Locks, restraints, labels looked at", undefined],
       ["Owner shown and told", chosen(installation?.instructed, { yes: "yes", no: "not yet" })],
-      ["Handed over", "[  ] manual   [  ] anchor's sheet   [  ] anchor log   [  ] owner's card   [  ] photographs"],
-      ["First look at the nuts due on", undefined],
+      [
+        "Handed over",
+        boxes(["manual", ...(loose ? [] : ["anchor's sheet", "anchor log"]), "owner's card", "photographs"]),
+      ],
+      ...(loose ? [] : [["First look at the nuts due on", undefined] as const]),
     ]),
   ];
 };
+
+type Fact = readonly [words: string, found: string | undefined];
+
+const onAnchors = (job: Job): readonly Fact[] => [
+  ["Anchor product and lot", job.installation?.lot],
+  [
+    "Torque, wrench and its check",
+    [torqueOf(job.lift.anchors.torque, job), job.installation?.wrench].filter(Boolean).join("; ") || undefined,
+  ],
+  ["Overhead beam", chosen(job.installation?.beam, { fitted: "fitted and bolted", "not-fitted": "not fitted" })],
+  ["Plumb, both columns both ways", chosen(job.installation?.plumb, { plumb: "plumb", "not-plumb": "not plumb" })],
+  ["Shims and grout", undefined],
+];
+
+const onFeet: readonly Fact[] = [
+  ["Places of the feet marked on the floor", undefined],
+  ["Columns linked and levelled as the manual shows", undefined],
+];
+
+const boxes = (papers: readonly string[]): string => papers.map((paper) => `[  ] ${paper}`).join("   ");
 
 const plain = (word: string): string => word.replaceAll("-", " ");

@@ -1,4 +1,5 @@
 import type { Assessment } from "@floorworthy/assess";
+import { anchoring } from "@floorworthy/assess/facts";
 import type { Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Drawing, Item } from "../drawing/drawing.ts";
@@ -68,9 +69,45 @@ export const ownerCard = (job: Job, assessment: Assessment, options: SheetOption
   ) ??
   tooMuch(name);
 
-const cardNotes = (job: Job): readonly Note[] => [
+const cardNotes = (job: Job): readonly Note[] => (anchoring(job.lift) === "anchored" ? anchored(job) : loose(job));
+
+const vehicles = (job: Job, more: readonly string[]): Note =>
   note("Vehicles", [
     ...job.vehicles.map(({ name: vehicle, weight }) => `${vehicle}: ${weightOf(weight, job) ?? "weigh it first"}.`),
+    ...more,
+  ]);
+
+/** A lift on feet: its place is judged, and taken again each time. Common practice, no source. */
+const loose = (job: Job): readonly Note[] => [
+  vehicles(job, [
+    "Any other vehicle: weight of each axle from its papers or a weighbridge, tools and cargo counted; each column by its own plate.",
+  ]),
+  note(
+    "Every time, before the lift",
+    [
+      "Every foot on its marked place, flat, on clean dry concrete; clear of joints, cracks, edges and drains.",
+      "No new crack, crumb or hollow sound where a foot stands.",
+      "Columns linked and level as the manual shows; locks, forks and cables whole.",
+      "A foot up, stop, shake, look at every foot. Then up, and down on the locks.",
+    ],
+    "box",
+  ),
+  note("Photographs", [
+    "The floor where the feet stand, with a tape, on the first day and every year.",
+    "Every crack: width, length and date written beside it.",
+  ]),
+  note("Stop, lower, unload, tag it, and call when", [
+    "a crack opens at a foot, a step or a hollow sound appears; a foot sinks, rocks or slides; a column leans;",
+    "the lift was struck, flooded, or lifted more than its load.",
+  ]),
+  note("Never", [
+    "Never a plank, plate or block under a foot that is not the maker's; never a foot over a joint, a cover or a drain.",
+    "Never an adapter or a repair that is not the maker's.",
+  ]),
+];
+
+const anchored = (job: Job): readonly Note[] => [
+  vehicles(job, [
     "Any other vehicle: weight from its door label or a weighbridge, tools and cargo counted. A heavier one than these: look at the nuts first.",
     "Balance it fore and aft over the column line; use the car maker's lifting points.",
   ]),

@@ -1,4 +1,5 @@
 import type { Assessment } from "@floorworthy/assess";
+import { anchoring } from "@floorworthy/assess/facts";
 import type { Rect } from "@floorworthy/engine/geometry";
 import { isUnable, type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
@@ -52,8 +53,7 @@ const notesOf = (
         conditionsNote(assessment),
         pageNote(assessment),
         foundNote(job),
-        anchorsNote(job),
-        beforeDrillingNote(job),
+        ...(anchoring(job.lift) === "anchored" ? [anchorsNote(job), beforeDrillingNote(job)] : []),
         datesNote(job, mode, date),
         cautionNote(assessment, mode),
       ];

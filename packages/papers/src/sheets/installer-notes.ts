@@ -43,12 +43,14 @@ export const holeNote = ({ hole }: SetOut, { units }: Job): Note =>
 const line = (words: string, term: Term | undefined, units: UnitSystem, after = ""): string =>
   `${words}: ${term ? length(term, units) : "not known"}${after ? `, ${after}` : ""}.`;
 
-export const torqueNote = ({ torque }: SetOut): Note =>
+export const torqueNote = ({ torque }: SetOut, marks: ReadonlyMap<string, string>): Note =>
   note("Torque", [
     torque.rounds.length
       ? `By hand, three rounds: ${torque.rounds.map((t) => printNumber(t.value, 0)).join(", ")} ${torque.full?.unit ?? ""}. Last round by the maker's figure exactly.`
       : "Not known: take it from the anchor's sheet and the lift's manual.",
-    ...torque.patterns.map(({ side, order }) => `${capital(side)}: ${order.join(", ")}.`),
+    ...torque.patterns.map(
+      ({ side, order }) => `${capital(side)}: ${order.map((id) => marks.get(id) ?? id).join(", ")}.`,
+    ),
     "Torque says how hard a nut turned, not what the anchor holds.",
   ]);
 

@@ -1,4 +1,4 @@
-import type { Assessment } from "@floorworthy/assess";
+import type { Assessment, PlacedBase } from "@floorworthy/assess";
 import { type Mark, type SetOut, setOut } from "@floorworthy/assess/setout";
 import { shimPlan } from "@floorworthy/assess/shims";
 import type { Rect } from "@floorworthy/engine/geometry";
@@ -7,6 +7,7 @@ import type { Job } from "@floorworthy/job";
 import type { Drawing, Item } from "../drawing/drawing.ts";
 import { describePlan } from "../plan/describe-plan.ts";
 import { planGround } from "../plan/plan-ground.ts";
+import { anchorMarks } from "../print/anchor-marks.ts";
 import { printFeet, printLength } from "../print/measure.ts";
 import { evenNotes } from "./even-notes.ts";
 import { bodyOf, framed, rule, words } from "./frame.ts";
@@ -93,7 +94,7 @@ export const installerSheet = (
   ];
 };
 
-const notesOf = (job: Job, made: SetOut): readonly Note[] => {
+const notesOf = (job: Job, made: SetOut, marks: ReadonlyMap<string, string>): readonly Note[] => {
   const shims = shimWords(job);
   return made.drilling === "marks-only"
     ? [beforeNote(made), orderNote(made), squareNote(made, job), stopNote()]
@@ -101,7 +102,7 @@ const notesOf = (job: Job, made: SetOut): readonly Note[] => {
         beforeNote(made),
         orderNote(made),
         holeNote(made, job),
-        torqueNote(made),
+        torqueNote(made, marks),
         squareNote(made, job),
         ...(shims.length ? [shimNote(shims)] : []),
         stopNote(),
@@ -133,7 +134,9 @@ const bodyItems = (
 ): { items: readonly Item[]; scales: string } | undefined => {
   const split = box.x0 + (box.x1 - box.x0) * 0.45;
   const tableEnd = box.x0 + (split - box.x0) * 0.67;
-  const table = holeTable(job, made.holes, { x0: box.x0 + 2, x1: tableEnd, y0: 0, y1: 0 });
+  const { bases } = assessment.layout;
+  const marks = anchorMarks(bases);
+  const table = holeTable(job, bases, marks, made.holes, { x0: box.x0 + 2, x1: tableEnd, y0: 0, y1: 0 });
   const tableTop = box.y1 - table.height - 2;
   const plan = planGround(job, assessment, { x0: box.x0 + 1, y0: box.y0 + 4.5, x1: split - 1, y1: tableTop - 8 });
   if (!plan) return undefined;
@@ -155,7 +158,7 @@ const bodyItems = (
         { x0: middle + gap / 2, x1: box.x1 - gap, y0: box.y0 + 1.5, y1: box.y1 - 1.5 },
       ];
   const [first, ...rest] = columns;
-  const all = notesOf(job, made);
+  const all = notesOf(job, made, marks);
   const notes = section ? splitNotes(all, first!, rest) : evenNotes(all, columns, 3.2);
   if (!notes) return undefined;
   const { x, y } = made.walls;
@@ -168,7 +171,7 @@ const bodyItems = (
       }),
       ...scaleBar({ x: box.x0 + 2, y: tableTop - 3.5 }, plan.scale, job.units),
       ...table.items(tableTop),
-      ...keys(assessment, { x0: tableEnd + 1, x1: split - 1, y0: tableTop - 1, y1: box.y1 - 1 }),
+      ...keys(bases, marks, { x0: tableEnd + 1, x1: split - 1, y0: tableTop - 1, y1: box.y1 - 1 }),
       rule(split, box.y0, split, box.y1),
       ...(section
         ? [
@@ -183,10 +186,18 @@ const bodyItems = (
   };
 };
 
-/** Both bases from above with the names of their holes. */
-const keys = ({ layout }: Assessment, { x0, x1, y0, y1 }: Rect): readonly Item[] => {
-  const width = (x1 - x0) / Math.max(1, layout.bases.length);
-  return layout.bases.map((base, i) => plateKey(base, { x0: x0 + i * width, x1: x0 + (i + 1) * width, y0, y1 }));
+/** Every base from above with the names of its holes, two in a row. */
+const keys = (
+  bases: readonly PlacedBase[],
+  marks: ReadonlyMap<string, string>,
+  { x0, x1, y0, y1 }: Rect,
+): readonly Item[] => {
+  const rows = Math.max(1, Math.ceil(bases.length / 2));
+  const [width, height] = [(x1 - x0) / Math.min(2, Math.max(1, bases.length)), (y1 - y0) / rows];
+  return bases.map((base, i) => {
+    const zone = { x0: x0 + (i % 2) * width, y0: y0 + Math.floor(i / 2) * height };
+    return plateKey(base, marks, { ...zone, x1: zone.x0 + width, y1: zone.y0 + height });
+  });
 };
 
 /** What belongs to the hole stands beside its section; the rest below. */
@@ -208,15 +219,24 @@ const renumbered = (item: Item): Item => ({
   tag: item.tag.replace(/^note-(\d+)/, (_, n: string) => `note-${Number(n) + 20}`),
 });
 
-const holeTable = (job: Job, holes: readonly Mark[], box: Rect) => {
-  const left = holes.filter((h) => h.side === "left");
-  const right = holes.filter((h) => h.side !== "left");
+/** The holes in two columns: the first half of the bases, and the rest. */
+const holeTable = (
+  job: Job,
+  bases: readonly PlacedBase[],
+  marks: ReadonlyMap<string, string>,
+  holes: readonly Mark[],
+  box: Rect,
+) => {
+  const first = new Set(bases.slice(0, Math.ceil(bases.length / 2)).map(({ side }) => side));
+  const left = holes.filter(({ side }) => first.has(side));
+  const right = holes.filter(({ side }) => !first.has(side));
+  const named = (mark: Mark | undefined): string => (mark ? (marks.get(mark.id) ?? mark.id) : "");
   const far = (mark: Mark | undefined, axis: "x" | "y"): string => (mark ? printFeet(mark.at[axis], job.units) : "");
   const rows = Array.from({ length: Math.max(left.length, right.length) }, (_, i) => [
-    left[i]?.id ?? "",
+    named(left[i]),
     far(left[i], "x"),
     far(left[i], "y"),
-    right[i]?.id ?? "",
+    named(right[i]),
     far(right[i], "x"),
     far(right[i], "y"),
   ]);

@@ -75,16 +75,8 @@ export const datesNote = (job: Job, mode: SheetMode, date: string): Note => {
   ]);
 };
 
-/** Cautions of conduct, each left out when the assessment already says the same (known by its key word). */
-const conduct = (mode: SheetMode): readonly (readonly [RegExp, string])[] => [
-  [/dust|silica/i, "Drilling and sawing make silica dust: shroud and vacuum or water; no dry sweeping."],
-  ...(mode === "pour" ? [[/wet concrete/i, "Wet concrete burns skin and eyes: boots, gloves, goggles."] as const] : []),
-  [/unstable/i, "Columns are unstable until anchored and tied: hoist, two people, never beneath."],
-  [/anchor missing/i, "Never load a lift with an anchor missing, spinning or too shallow."],
-];
-
 export const cautionNote = ({ cautions }: Assessment, mode: SheetMode): Note =>
   note("Cautions", [
     ...new Set(cautions),
-    ...conduct(mode).flatMap(([key, words]) => (cautions.some((caution) => key.test(caution)) ? [] : [words])),
+    ...(mode === "pour" ? ["Wet concrete burns skin and eyes: boots, gloves, goggles."] : []),
   ]);

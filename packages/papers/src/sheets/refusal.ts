@@ -1,4 +1,5 @@
 import type { Assessment } from "@floorworthy/assess";
+import { anchoring } from "@floorworthy/assess/facts";
 import { type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 
@@ -37,3 +38,7 @@ export const sheetMode = (job: Job, { stops, outcome, reasons, missing, layout }
     }
   }
 };
+
+/** Papers of anchors and nuts are refused for a lift that has none. */
+export const standsLoose = (name: string, { lift }: Job): Unable | undefined =>
+  anchoring(lift) === "loose" ? unable(name, "This lift stands without anchors.") : undefined;

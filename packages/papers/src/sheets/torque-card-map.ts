@@ -1,18 +1,28 @@
-import type { PlacedBase } from "@floorworthy/assess";
+import { baseName, type PlacedBase } from "@floorworthy/assess";
 import type { Rect } from "@floorworthy/engine/geometry";
 import type { Item } from "../drawing/drawing.ts";
 import { boundsOf } from "../drawing/hatch.ts";
 import { words } from "./frame.ts";
 
 /** Both base plates from above, not to scale with each other's distance, each anchor with its name and its place in the order. */
-export const anchorMap = (bases: readonly PlacedBase[], order: readonly string[], box: Rect): readonly Item[] => {
+export const anchorMap = (
+  bases: readonly PlacedBase[],
+  order: readonly string[],
+  marks: ReadonlyMap<string, string>,
+  box: Rect,
+): readonly Item[] => {
   const width = (box.x1 - box.x0) / Math.max(1, bases.length);
   return bases.flatMap((base, i) =>
-    oneBase(base, order, { ...box, x0: box.x0 + i * width, x1: box.x0 + (i + 1) * width }),
+    oneBase(base, order, marks, { ...box, x0: box.x0 + i * width, x1: box.x0 + (i + 1) * width }),
   );
 };
 
-const oneBase = (base: PlacedBase, order: readonly string[], box: Rect): readonly Item[] => {
+const oneBase = (
+  base: PlacedBase,
+  order: readonly string[],
+  marks: ReadonlyMap<string, string>,
+  box: Rect,
+): readonly Item[] => {
   const points = base.outline.length > 0 ? base.outline : base.anchors.map(({ at }) => at);
   if (points.length === 0) return [];
   const { x0, y0, x1, y1 } = boundsOf(points);
@@ -23,7 +33,7 @@ const oneBase = (base: PlacedBase, order: readonly string[], box: Rect): readonl
     y: middle.y + (p.y - (y0 + y1) / 2) * k,
   });
   return [
-    words("note-map", middle.x, box.y0 + 3, `${base.side} base; back wall this way up`, 2, { align: "middle" }),
+    words("note-map", middle.x, box.y0 + 3, `${baseName(base.side)}; back wall this way up`, 2, { align: "middle" }),
     ...(base.outline.length > 0
       ? [
           {
@@ -39,7 +49,10 @@ const oneBase = (base: PlacedBase, order: readonly string[], box: Rect): readonl
       const p = place(at);
       return [
         { kind: "symbol", tag: "anchors", name: "anchor", at: p, size: 2 },
-        words("map", p.x, p.y - 1.7, `${order.indexOf(id) + 1}. ${id}`, 2.2, { align: "middle", lettering: "bold" }),
+        words("map", p.x, p.y - 1.7, `${order.indexOf(id) + 1}. ${marks.get(id) ?? id}`, 2.2, {
+          align: "middle",
+          lettering: "bold",
+        }),
       ];
     }),
     words("note-map", middle.x, box.y1 - 1.5, "door", 2, { align: "middle" }),

@@ -28,7 +28,14 @@ const columns: readonly Column[] = [
 const BOX = "□";
 
 /** What was found last, and fields for what is found today, in the order of the nuts. */
-export const roundTable = (job: Job, upkeep: Upkeep, order: readonly string[], date: string, box: Rect) => {
+export const roundTable = (
+  job: Job,
+  upkeep: Upkeep,
+  order: readonly string[],
+  marks: ReadonlyMap<string, string>,
+  date: string,
+  box: Rect,
+) => {
   const limits = nextLimits(job, date);
   const rowHeight = order.length <= 12 ? 7.2 : order.length <= 20 ? 5.6 : 4.6;
   return setTable(
@@ -41,7 +48,7 @@ export const roundTable = (job: Job, upkeep: Upkeep, order: readonly string[], d
         rowOf(
           job,
           upkeep.anchors.find(({ anchor }) => anchor === name),
-          name,
+          marks.get(name) ?? name,
           i,
           limits.get(name),
         ),

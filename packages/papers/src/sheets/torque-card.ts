@@ -4,7 +4,9 @@ import type { Rect } from "@floorworthy/engine/geometry";
 import { type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Drawing, Item } from "../drawing/drawing.ts";
+import { anchorMarks } from "../print/anchor-marks.ts";
 import { bodyOf, framed, rule, words } from "./frame.ts";
+import { standsLoose } from "./refusal.ts";
 import { setNotes } from "./set-notes.ts";
 import type { Sheet, SheetOptions } from "./sheet.ts";
 import { anchorMap } from "./torque-card-map.ts";
@@ -19,6 +21,8 @@ const place = "torque card";
  * stop, where nothing is re-torqued and nothing lifted, and where no anchor has a name.
  */
 const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOptions): readonly Drawing[] | Unable => {
+  const loose = standsLoose(place, job);
+  if (loose) return loose;
   const { stops, layout } = assessment;
   if (stops.length > 0)
     return unable(
@@ -32,7 +36,8 @@ const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOpti
   const box = bodyOf({ paper, lies: "upright" });
   const mapped = layout.bases.length > 0 && layout.bases.some(({ anchors }) => anchors.length > 0);
   const top = mapped ? box.y0 + 50 : box.y0 + 1.5;
-  const table = roundTable(job, upkeep, order, date, { x0: box.x0 + 2, x1: box.x1 - 2, y0: top, y1: box.y1 });
+  const marks = anchorMarks(layout.bases);
+  const table = roundTable(job, upkeep, order, marks, date, { x0: box.x0 + 2, x1: box.x1 - 2, y0: top, y1: box.y1 });
   const [left, right] = columnsBelow({ ...box, y0: table.bottom + 2.5 });
   const doing = setNotes(roundNotes(upkeep, job.units), [left]);
   const knowing = setNotes(reasonNotes(upkeep, job.units), [right]);
@@ -72,7 +77,7 @@ const torqueCard = (job: Job, assessment: Assessment, { date, paper }: SheetOpti
         ],
       },
       [
-        ...(mapped ? anchorMap(layout.bases, order, { ...box, y1: top - 1.5 }) : []),
+        ...(mapped ? anchorMap(layout.bases, order, marks, { ...box, y1: top - 1.5 }) : []),
         ...table.items,
         ...doing.items,
         ...knowing.items,

@@ -83,14 +83,14 @@ const holesTable = (plan: SurveyPlan, job: Job, box: Rect, rowHeight: number) =>
       tag: "note-holes",
       columns: [
         { heading: "Hole", share: 10, align: "middle" },
-        { heading: "Where", share: 36 },
+        { heading: "Where", share: 47 },
         { heading: "From left wall", share: 21, align: "middle" },
         { heading: "From back wall", share: 21, align: "middle" },
-        { heading: "Depth read", share: 27 },
+        { heading: "Depth read", share: 25 },
         { heading: "Flush, still concrete", share: 17, align: "middle" },
         { heading: "Dropped early", share: 15, align: "middle" },
         { heading: "Through, hooked", share: 15, align: "middle" },
-        { heading: "What came out, what is under it, layer", share: 42 },
+        { heading: "What came out, what is under it, layer", share: 33 },
       ],
       rows: plan.holes.map(({ number, where, at }) => [
         String(number),
@@ -127,27 +127,16 @@ interface Body {
 /** Least height of the notes under the table, mm of paper. */
 const NOTES = 36;
 
-const bodyWith = (
-  rowHeight: number,
-  plan: SurveyPlan,
-  job: Job,
-  assessment: Assessment,
-  box: Rect,
-): Body | undefined => {
-  const tableHeight = holesTable(plan, job, box, rowHeight).bottom - box.y0;
-  const planHeight = Math.min(124, box.y1 - box.y0 - tableHeight - BIT_HEIGHT - NOTES);
+/** Bay from above, what to look at first, and the bit in full size, down to `bottom`; undefined where it does not fit. */
+const upper = (plan: SurveyPlan, job: Job, assessment: Assessment, box: Rect): Body | undefined => {
   const split = box.x0 + PLAN_WIDTH;
-  const planBottom = box.y0 + planHeight;
+  const planBottom = box.y1 - BIT_HEIGHT;
   const zone = { x0: box.x0 + 1, y0: box.y0 + 1, x1: split - 1, y1: planBottom - 5 };
   const ground = planGround(job, assessment, zone, undefined, holesPart(plan, job, assessment));
-  if (!ground || planHeight < 60) return undefined;
   const beside = notesIn(besideThePlan(plan), [
     { x0: split + 2.5, x1: box.x1 - 2, y0: box.y0 + 1.5, y1: planBottom - 1.5 },
   ]);
-  const tableTop = planBottom + BIT_HEIGHT;
-  const table = holesTable(plan, job, { ...box, y0: tableTop }, rowHeight);
-  const below = notesIn(underTheTable(plan), inColumns({ ...box, y0: table.bottom }, 3));
-  if (!beside || !below) return undefined;
+  if (!ground || !beside) return undefined;
   return {
     written: ground.written,
     scale: ground.scale,
@@ -164,20 +153,48 @@ const bodyWith = (
       ...beside,
       rule(split, box.y0, split, planBottom),
       rule(box.x0, planBottom, box.x1, planBottom),
-      ...bitFigure(plan, { ...box, y0: planBottom, y1: tableTop }),
-      ...table.items,
-      ...below,
+      ...bitFigure(plan, { ...box, y0: planBottom }),
     ],
   };
 };
 
+/** The table to fill in, and under it what to write down. */
+const lower = (rowHeight: number, plan: SurveyPlan, job: Job, box: Rect): readonly Item[] | undefined => {
+  const table = holesTable(plan, job, box, rowHeight);
+  const below = notesIn(underTheTable(plan), inColumns({ ...box, y0: table.bottom }, 3));
+  return below && [...table.items, ...below];
+};
+
+const onePage = (
+  rowHeight: number,
+  plan: SurveyPlan,
+  job: Job,
+  assessment: Assessment,
+  box: Rect,
+): Body | undefined => {
+  const tableHeight = holesTable(plan, job, box, rowHeight).bottom - box.y0;
+  const planHeight = Math.min(124, box.y1 - box.y0 - tableHeight - BIT_HEIGHT - NOTES);
+  if (planHeight < 75) return undefined;
+  const middle = box.y0 + planHeight + BIT_HEIGHT;
+  const above = upper(plan, job, assessment, { ...box, y1: middle });
+  const below = lower(rowHeight, plan, job, { ...box, y0: middle });
+  return above && below && { ...above, items: [...above.items, ...below] };
+};
+
 /** The largest plan that leaves rows for a gloved hand, then the highest rows; low rows only where nothing else fits. */
-const body = (plan: SurveyPlan, job: Job, assessment: Assessment, box: Rect): Body | undefined => {
+const best = (plan: SurveyPlan, job: Job, assessment: Assessment, box: Rect): Body | undefined => {
   const made = (heights: readonly number[]): readonly Body[] =>
-    heights.flatMap((height) => bodyWith(height, plan, job, assessment, box) ?? []);
-  const best = (bodies: readonly Body[]): Body | undefined =>
+    heights.flatMap((height) => onePage(height, plan, job, assessment, box) ?? []);
+  const largest = (bodies: readonly Body[]): Body | undefined =>
     bodies.reduce<Body | undefined>((most, one) => (!most || one.scale < most.scale ? one : most), undefined);
-  return best(made([11, 10, 9, 8.5])) ?? best(made([7.5, 7]));
+  return largest(made([11, 10, 9, 8.5])) ?? largest(made([7.5, 7]));
+};
+
+/** Where a lift has more holes than one page holds, the plan fills the first and the table the second. */
+const twoPages = (plan: SurveyPlan, job: Job, assessment: Assessment, box: Rect): readonly Body[] | undefined => {
+  const first = upper(plan, job, assessment, box);
+  const second = [11, 10, 9, 8.5, 7.5, 7, 6].map((height) => lower(height, plan, job, box)).find(Boolean);
+  return first && second && [first, { ...first, items: second }];
 };
 
 const description = (plan: SurveyPlan, job: Job, assessment: Assessment): string =>
@@ -199,25 +216,27 @@ const draw = (job: Job, assessment: Assessment, { date, paper }: SheetOptions): 
       `${plan.sentence} ${plan.instead.slice(plan.drilling === "forbidden" ? 1 : 0).join(" ")}`.trim(),
     );
   const frame = { paper, lies: "upright", foot: FOOT } as const;
-  const made = body(plan, job, assessment, bodyOf(frame));
-  if (!made)
-    return unable("drill card", "There are too many holes for one card; plan the survey for one lift at a time.");
-  return [
+  const box = bodyOf(frame);
+  const one = best(plan, job, assessment, box);
+  const bodies = one ? [one] : twoPages(plan, job, assessment, box);
+  if (!bodies)
+    return unable("drill card", `${plan.holes.length} holes do not fit two readable pages: print the survey.`);
+  return bodies.map(({ items, written }, i) =>
     framed(
       {
         ...frame,
-        title: "Drill card: how thick is the floor",
+        title: `Drill card: how thick is the floor${bodies.length > 1 ? `, ${i + 1} of ${bodies.length}` : ""}`,
         sentence: plan.sentence,
         aside: "Written figures govern.",
         description: description(plan, job, assessment),
-        cells: cells(job, date, made.written),
+        cells: cells(job, date, written),
       },
-      made.items,
+      items,
     ),
-  ];
+  );
 };
 
-/** The survey on one upright page; refused where no hole may be drilled or none is needed. */
+/** The survey on one upright page, on two where a lift has many posts; refused where no hole may be drilled or none is needed. */
 export const drillCard: Sheet = {
   name: "drill-card",
   title: "Drill card",
