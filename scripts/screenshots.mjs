@@ -29,6 +29,7 @@ const startServer = () =>
 
 const settled = (page) => page.locator(".outcome[data-state=settled]").waitFor({ timeout: 90_000 });
 const rested = async (page) => {
+  await page.waitForTimeout(700); // what takes longer than the page's patience shows by now
   await page.waitForFunction(() => !document.querySelector("progress, .preview[data-state=working]"), undefined, {
     timeout: 120_000,
   });

@@ -1,4 +1,5 @@
 import type { Point } from "@floorworthy/engine/geometry";
+import { capital } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Assessment, MarginAnswer, PageAnswer } from "./assessment.ts";
 import { cautionsFor } from "./cautions.ts";
@@ -140,7 +141,7 @@ const heldBack = (ruling: Ruling, missing: Assessment["missing"]): Ruling => {
   if (!first) return ruling;
   return {
     outcome: "hold",
-    sentence: `Hold: find out ${first.what} first. ${first.how.charAt(0).toUpperCase()}${first.how.slice(1)} (${first.cost}).`,
+    sentence: `Hold: find out ${first.what} first. ${capital(first.how)} (${first.cost}).`,
     reasons: [...grave.map((fact) => `Not known: ${fact.what}. At worst it means ${fact.worst}.`), ...ruling.reasons],
     conditions: ruling.conditions,
   };

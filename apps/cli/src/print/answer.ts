@@ -1,4 +1,5 @@
 import type { Assessment, MarginCheck, PageLine } from "@floorworthy/assess";
+import { capital } from "@floorworthy/engine/quantities";
 import { floorAsFound } from "./floor-as-found.ts";
 import { number, section, table, wrap } from "./text.ts";
 import { shownTerm, unfold } from "./unfold.ts";
@@ -38,11 +39,9 @@ const missing = ({ missing: facts, settling }: Assessment): string[] =>
   section("What to find out next", [
     ...(settling && facts.length > 1 ? [settling.sentence] : []),
     ...facts.map(
-      (fact) => `${fact.what}: at worst ${fact.worst}, at best ${fact.best}. ${sentence(fact.how)} (${fact.cost}).`,
+      (fact) => `${fact.what}: at worst ${fact.worst}, at best ${fact.best}. ${capital(fact.how)} (${fact.cost}).`,
     ),
   ]);
-
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const pageTable = (lines: readonly PageLine[]): string[] => {
   const asked = lines.filter((line) => line.result !== "not-asked");

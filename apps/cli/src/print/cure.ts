@@ -1,6 +1,6 @@
 import { type CureClock, type CureDate, coversOffWords, dateWords, meanwhile } from "@floorworthy/assess/cure";
 import type { PourDay } from "@floorworthy/assess/pour-day";
-import type { Term } from "@floorworthy/engine/quantities";
+import { capital, type Term } from "@floorworthy/engine/quantities";
 import { number, section, table, wrap } from "./text.ts";
 import { shownTerm, unfold } from "./unfold.ts";
 
@@ -96,8 +96,6 @@ const pourLines = (day: PourDay): string[] => {
     ...wrap(`${curing.sentence} ${capital(curing.why)}. Cool slowly: ${curing.cooling}.`, "  "),
   ];
 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const terms = (clock: CureClock, { evaporation, windows, curing, limits }: PourDay): Term[] => [
   ...[clock.gain.needed, clock.gain.beside].filter((term) => term !== undefined),

@@ -1,5 +1,5 @@
 import type { CheapestPad, DepthRow, PadAnswer } from "@floorworthy/assess/pad";
-import { isUnable, type Term, type Unable } from "@floorworthy/engine/quantities";
+import { capital, isUnable, type Term, type Unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { number, table, wrap } from "./text.ts";
 
@@ -80,8 +80,6 @@ export const padLines = (report: PadReport, fold: "folded" | "unfolded"): string
 /** What is cast with a slab is counted beyond it. */
 const concreteWords = ({ design, volumes }: PadAnswer): string =>
   `${amount(volumes.concrete)} ${design.join === "cast-with" ? "beyond the slab" : "in the forms"}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const amount = ({ value, unit }: Term): string => `${number(value)}${unit ? ` ${unit}` : ""}`;
 const money = ({ bill }: PadAnswer): string => `${bill.currency}${Math.round(bill.total).toLocaleString("en-US")}`;
 const margin = (value: number): string => (Number.isFinite(value) ? value.toFixed(2) : "no limit");

@@ -1,4 +1,4 @@
-import { type Term, type Unable, unable } from "@floorworthy/engine/quantities";
+import { capital, type Term, type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { daysBetween } from "../facts/calendar.ts";
 import { stopsOf } from "../stops/stops.ts";
@@ -184,5 +184,3 @@ const told = (
             : [],
   };
 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,3 +1,4 @@
+import { capital } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { addDays } from "../facts/calendar.ts";
 import type { PourDay } from "../pour-day/pour-day.ts";
@@ -88,5 +89,3 @@ const nothingSet: NonNullable<Job["installation"]> = {
   holes: [],
   levels: [],
 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -246,6 +246,6 @@ const groundOf = (job: Job, end: End, assumed: string[]): Pick<MarginInputs, "k"
 
 /** A default in base units, noted among what was assumed. */
 const taken = (words: string, given: Default, assumed: string[]): number => {
-  assumed.push(`${words}: ${given.value} ${given.unit}, ${given.why} (${given.source})`);
+  assumed.push(`${words}: ${`${given.value} ${given.unit}`.trim()}, ${given.why} (${given.source})`);
   return standIn(given).value;
 };

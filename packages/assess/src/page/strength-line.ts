@@ -1,3 +1,4 @@
+import { capital } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { shown, term } from "../facts/print.ts";
 import type { StrengthFinding } from "../facts/strength.ts";
@@ -58,5 +59,5 @@ const waysToShow = ({ floor }: Job, { from }: StrengthFinding): string => {
 const sentences = (parts: readonly string[]): string =>
   parts
     .filter((part) => part !== "")
-    .map((part) => part.charAt(0).toUpperCase() + part.slice(1))
+    .map(capital)
     .join(". ");

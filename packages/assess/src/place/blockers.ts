@@ -7,6 +7,7 @@ import {
   sides,
 } from "@floorworthy/engine/geometry";
 import type { Block, Part } from "@floorworthy/engine/placement";
+import { capital } from "@floorworthy/engine/quantities";
 import type { Job, Lift } from "@floorworthy/job";
 import { anchoring } from "../facts/anchoring.ts";
 import { shown } from "../facts/print.ts";
@@ -73,8 +74,6 @@ const sentenceOf = (
     ? `${capital(who)} would be over ${name} by ${length(-distance)}${asks}.`
     : `${capital(who)} would be ${length(distance)} from ${name}${asks}.`;
 };
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Names of what blocks, each once. */
 export const blockerNames = (blockers: readonly Blocker[]): string => {

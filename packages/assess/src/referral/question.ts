@@ -1,3 +1,4 @@
+import { capital } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Assessment } from "../assessment.ts";
 import type { Referral } from "./referral-pack.ts";
@@ -92,4 +93,4 @@ export const notVerified = (job: Job, { missing }: Assessment): readonly string[
   ];
 };
 
-const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+const sentence = (words: string): string => `${capital(words)}.`;

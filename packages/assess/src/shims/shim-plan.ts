@@ -1,5 +1,5 @@
 import { type Point, polygonArea, polygonCentroid } from "@floorworthy/engine/geometry";
-import { fromBase, type Term } from "@floorworthy/engine/quantities";
+import { capital, fromBase, type Term } from "@floorworthy/engine/quantities";
 import type { BaseCorner, Job } from "@floorworthy/job";
 import type { PlacedBase } from "../assessment.ts";
 import { basisWords } from "../facts/known.ts";
@@ -207,5 +207,5 @@ const adviceOf = (job: Job, made: readonly Made[], limit: number, between: Term 
         ]
       : []),
     `Rounded to stock of ${lengthWords(stepOf(job.units), job.units)}; check with a level on the plate both ways, and the column with a plumb line, before the nuts are torqued. Limit without grout ${lengthWords(limit, job.units)}.`,
-  ].map((s) => s.charAt(0).toUpperCase() + s.slice(1));
+  ].map(capital);
 };

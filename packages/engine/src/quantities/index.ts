@@ -1,3 +1,4 @@
+export { capital } from "./capital.ts";
 export { type DimensionWords, dimensionWords } from "./dimension-words.ts";
 export { preferredUnit, type UnitSystem } from "./preferred-units.ts";
 export {

@@ -1,4 +1,4 @@
-import { type Dimension, dimensionWords } from "@floorworthy/engine/quantities";
+import { capital, type Dimension, dimensionWords } from "@floorworthy/engine/quantities";
 import { report } from "../reading/place.ts";
 import type { Field, Sign } from "./field.ts";
 import { readWritten } from "./number-text.ts";
@@ -20,7 +20,7 @@ export const plainNumber = (
     const { name, example } = dimensionWords[dimension];
     report(place, node, "needs-a-value", {
       got: "unknown",
-      message: `${name.charAt(0).toUpperCase()}${name.slice(1)} is needed here.`,
+      message: `${capital(name)} is needed here.`,
       hint: `Write a value such as ${example}, or take the item out.`,
     });
     return fallback;

@@ -1,4 +1,4 @@
-import { dimensionWords } from "@floorworthy/engine/quantities";
+import { capital, dimensionWords } from "@floorworthy/engine/quantities";
 import type { AnyField, Shape } from "../fields/field.ts";
 import { priceExample } from "../fields/index.ts";
 import { jobFields } from "../form/index.ts";
@@ -63,7 +63,7 @@ const section = (path: string, doc: string, fields: Readonly<Record<string, AnyF
   return [
     title,
     "",
-    ...(doc === "" ? [] : [`${doc.charAt(0).toUpperCase()}${doc.slice(1)}.`, ""]),
+    ...(doc === "" ? [] : [`${capital(doc)}.`, ""]),
     "| key | write | meaning |",
     "|---|---|---|",
     ...rows,

@@ -1,11 +1,10 @@
 import { type CureClock, coversOffWords, meanwhile } from "@floorworthy/assess/cure";
 import type { PourDay } from "@floorworthy/assess/pour-day";
+import { capital } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { dayAfter } from "../print/calendar-day.ts";
 import { printStress } from "../print/measure.ts";
 import { type Note, note } from "./note.ts";
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const sawNote = ({ windows }: PourDay): Note =>
   note("Saw", [

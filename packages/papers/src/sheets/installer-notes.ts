@@ -1,5 +1,5 @@
 import type { SetOut } from "@floorworthy/assess/setout";
-import { printNumber, type Term, toBase } from "@floorworthy/engine/quantities";
+import { capital, printNumber, type Term, toBase } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { printFeet, printLength, type UnitSystem } from "../print/measure.ts";
 import { type Note, note } from "./note.ts";
@@ -22,8 +22,6 @@ export const squareNote = ({ square, spacing, tolerances }: SetOut, { units }: J
     ),
     ...tolerances.map((t) => `${t.words}: at most ${length(t, units)} (common practice).`).map(capital),
   ]);
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 export const holeNote = ({ hole }: SetOut, { units }: Job): Note =>
   note("Each hole, from the anchor's sheet", [

@@ -2,7 +2,7 @@ import type { Assessment, PlacedBase } from "@floorworthy/assess";
 import { type Mark, type SetOut, setOut } from "@floorworthy/assess/setout";
 import { shimPlan } from "@floorworthy/assess/shims";
 import type { Rect } from "@floorworthy/engine/geometry";
-import { isUnable, toBase, type Unable, unable } from "@floorworthy/engine/quantities";
+import { capital, isUnable, toBase, type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import type { Drawing, Item } from "../drawing/drawing.ts";
 import { describePlan } from "../plan/describe-plan.ts";
@@ -123,7 +123,7 @@ const shimWords = (job: Job): string[] => {
     `Shims beside every anchor. More than ${inUnits(toBase(limit.value, limit.unit))} without grout: ask the maker.`,
   ]
     .filter((w) => w !== "")
-    .map((w) => w.charAt(0).toUpperCase() + w.slice(1));
+    .map(capital);
 };
 
 const bodyItems = (

@@ -1,6 +1,7 @@
 import type { Assessment } from "@floorworthy/assess";
 import { areaWords, type MarginMap, type Placing } from "@floorworthy/assess/place";
 import type { Point } from "@floorworthy/engine/geometry";
+import { capital } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { printFeet, printLength } from "../print/measure.ts";
 import { type Note, note } from "./note.ts";
@@ -46,7 +47,7 @@ export const placingNotes = (
       "Other ways to stand it",
       others.map(
         (way) =>
-          `${way.words.charAt(0).toUpperCase()}${way.words.slice(1)}: ${areaWords(
+          `${capital(way.words)}: ${areaWords(
             way.regions.reduce((sum, r) => sum + r.area, 0),
             job.units,
           )} to choose from, the nearest ${printLength(way.regions[0]!.away, job.units)} away.`,

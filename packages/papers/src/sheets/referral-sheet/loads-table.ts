@@ -1,6 +1,6 @@
 import { governingLoads, type Referral } from "@floorworthy/assess/referral";
 import type { Rect } from "@floorworthy/engine/geometry";
-import { fromBase, printNumber, type UnitSystem } from "@floorworthy/engine/quantities";
+import { capital, fromBase, printNumber, type UnitSystem } from "@floorworthy/engine/quantities";
 import type { Item } from "../../drawing/drawing.ts";
 import { wrapText } from "../../drawing/wrap-text.ts";
 import { words } from "../frame.ts";
@@ -65,5 +65,3 @@ export const loadsTable = (
   );
   return { items: [...lines, ...table.items], bottom: table.bottom };
 };
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -1,7 +1,6 @@
 import type { KnownFact, Referral } from "@floorworthy/assess/referral";
+import { capital } from "@floorworthy/engine/quantities";
 import { type Note, note } from "../note.ts";
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const small = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
