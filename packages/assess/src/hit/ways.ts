@@ -130,7 +130,7 @@ export const shiftLift = (job: Job, hit: Hit, fill: Fill): HitWay => {
             "Clean the old holes, fill them with non-shrink grout at least as strong as the slab, let it reach that strength first.",
           ]
         : ["Old holes kept dry and closed with a soft plug, marked, never used again."]),
-      "Set out anew from the two walls, all holes of both columns; thickness and joints looked at again at the new place.",
+      "Set out anew from the two walls, every hole of the lift; thickness and joints looked at again at the new place.",
       "Every new hole scanned before the first is drilled.",
     ],
     terms: [
@@ -154,5 +154,5 @@ const moveWords = (job: Job, dx: number, dy: number): string => {
     ...(Math.abs(dy) > 0.5 ? [`${length(dy)} toward the ${dy > 0 ? "door" : "back wall"}`] : []),
     ...(Math.abs(dx) > 0.5 ? [`${length(dx)} to the ${dx > 0 ? "right" : "left"}`] : []),
   ];
-  return `Both columns ${ways.join(" and ")}: the nearest mark that keeps every distance.`;
+  return `The whole lift goes ${ways.join(" and ")}: the nearest mark that keeps every distance.`;
 };
