@@ -154,5 +154,5 @@ const moveWords = (job: Job, dx: number, dy: number): string => {
     ...(Math.abs(dy) > 0.5 ? [`${length(dy)} toward the ${dy > 0 ? "door" : "back wall"}`] : []),
     ...(Math.abs(dx) > 0.5 ? [`${length(dx)} to the ${dx > 0 ? "right" : "left"}`] : []),
   ];
-  return `The whole lift goes ${ways.join(" and ")}: the nearest mark that keeps every distance.`;
+  return `It goes ${ways.join(" and ")}: the nearest mark that keeps every distance.`;
 };
