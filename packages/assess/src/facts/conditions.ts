@@ -15,10 +15,10 @@ export const floorConditions = (job: Job): string[] => [
 const layerConditions = ({ floor }: Job): string[] => {
   if (!floor.layer.known) return [];
   if (floor.layer.value === "tile")
-    return ["The tile and its bed are taken up under both base plates: steel stands on concrete."];
+    return ["The tile and its bed are taken up under every base plate: steel stands on concrete."];
   if (floor.layer.value === "bonded-topping")
     return [
-      "The topping does not count: the anchors' depth is counted from the slab under it, or the topping is taken off under both base plates.",
+      "The topping does not count: the anchors' depth is counted from the slab under it, or the topping is taken off under every base plate.",
     ];
   return [];
 };

@@ -38,7 +38,7 @@ export const strengthStudy = (job: Job): readonly (StrengthFinding & { readonly 
   const [left, right] = found;
   const same =
     left && right && (left.zone === right.zone || (!hasOwnConcrete(left.zone) && !hasOwnConcrete(right.zone)));
-  return (same ? [{ ...left, under: "both bases" }] : found).map(({ zone: _, ...finding }) => finding);
+  return (same ? [{ ...left, under: "every base" }] : found).map(({ zone: _, ...finding }) => finding);
 };
 
 /** A pad or strip that was not cast with the slab: the slab's papers and cylinders say nothing of it. */

@@ -34,7 +34,7 @@ export const byAsking: readonly Question[] = [
     ...looking,
     id: "slope",
     what: "slope of the floor under the bases",
-    how: "a long level at the corners of both bases",
+    how: "a long level at the corners of every base",
     open: (job) => isStanding(job) && job.lift.asks.slope.known && !job.floor.slope.known,
     worst: (job) => ({ ...job, floor: { ...job.floor, slope: amount(0.1) } }),
     best: (job) => ({ ...job, floor: { ...job.floor, slope: amount(0) } }),
@@ -51,7 +51,7 @@ export const byAsking: readonly Question[] = [
   {
     id: "reinforcement",
     what: "what steel is in the slab",
-    how: "a cover meter or radar over both bases, or the drawings",
+    how: "a cover meter or radar over every base, or the drawings",
     cost: "$0 for drawings, $50 to $150 to hire a cover meter",
     costClass: "small",
     risk: "none",

@@ -20,7 +20,7 @@ export const planSurvey = (job: Job, assessment: Pick<Assessment, "stops" | "lay
   if (instead.length > 0) return planOf(job, "forbidden", none, instead);
   if (job.floor.state === "to-be-poured") {
     return planOf(job, "nothing-to-drill", none, [
-      "Measure the depth of the forms at every corner of both bases before the truck comes, and photograph the tape in them.",
+      "Measure the depth of the forms at every corner of every base before the truck comes, and photograph the tape in them.",
     ]);
   }
   const planned = planHoles(job, assessment.layout.bases);

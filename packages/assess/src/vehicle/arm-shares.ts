@@ -2,6 +2,7 @@ import { padLoads } from "@floorworthy/engine/frames";
 import type { Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { shown, term } from "../facts/print.ts";
+import { liftedBy } from "./lifted-by.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
 
 const arms = [
@@ -17,7 +18,7 @@ const arms = [
  */
 export const armShares = (job: Job, facts: VehicleFacts): Term[] => {
   const { weight, offset, offsetKnown, spacing, spacingKnown } = facts;
-  if (!weight || offsetKnown === "assumed" || spacingKnown === "assumed") return [];
+  if (liftedBy(job.lift) === "axles" || !weight || offsetKnown === "assumed" || spacingKnown === "assumed") return [];
   const foreAft = (offset[0] + offset[1]) / 2;
   const loads = padLoads({ weight: weight.high, leftShare: 0.5, foreAft, padSpacing: spacing.low }, 0);
   const length = (mm: number) => shown(mm, "length", job.units);
@@ -34,7 +35,7 @@ export const armShares = (job: Job, facts: VehicleFacts): Term[] => {
 export const armsOver = (job: Job, facts: VehicleFacts): string | undefined => {
   const { rated } = job.lift;
   const { weight, offset, spacing } = facts;
-  if (!rated.known || !weight) return undefined;
+  if (liftedBy(job.lift) === "axles" || !rated.known || !weight) return undefined;
   const off = Math.max(Math.abs(offset[0]), Math.abs(offset[1]));
   const most = (weight.high / 2) * (0.5 + off / spacing.low);
   return most > rated.low / 4

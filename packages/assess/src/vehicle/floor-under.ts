@@ -7,7 +7,9 @@ import { baseCases } from "../margin/cases.ts";
 import { type MarginInputs, marginInputs } from "../margin/inputs.ts";
 import { slabChecks } from "../margin/slab.ts";
 import { type HeightLoads, loadsByHeight } from "./by-height.ts";
+import { underSupports } from "./under-supports.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
+import { wordOf } from "./word-of.ts";
 
 export type GoverningSide = "left" | "right" | "both";
 
@@ -26,6 +28,7 @@ export interface FloorUnder {
 /** The lift's own margin, with the vehicle's weight and place instead of the rated load. */
 export const floorUnder = (job: Job, facts: VehicleFacts): FloorUnder | Unable => {
   const carried = jobFor(job, facts);
+  if (carried.lift.kind !== "two-post") return underSupports(carried, facts);
   const found = factsOf(carried);
   const inputs = marginInputs(carried, found, "worst");
   if (isUnable(inputs)) return inputs;
@@ -117,9 +120,4 @@ const jobFor = (job: Job, { weight, spacing, pads }: VehicleFacts): Job => {
       reactions: [],
     },
   };
-};
-
-const wordOf = (checks: readonly MarginCheck[]): FloorUnder["word"] => {
-  const all = (concrete: "cracked" | "uncracked") => checks.every((c) => c.concrete === concrete || c.ratio <= 1);
-  return all("uncracked") ? "holds" : all("cracked") ? "thin" : "short";
 };

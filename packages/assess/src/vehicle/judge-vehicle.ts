@@ -2,11 +2,13 @@ import { type Check, isUnable, type Term } from "@floorworthy/engine/quantities"
 import type { Job, Vehicle } from "@floorworthy/job";
 import { assess } from "../assess.ts";
 import type { Assessment, MarginCheck } from "../assessment.ts";
+import { anchoring } from "../facts/anchoring.ts";
 import { shown } from "../facts/print.ts";
 import { upkeepOf } from "../upkeep/upkeep.ts";
 import { armShares, armsOver } from "./arm-shares.ts";
 import type { HeightLoads } from "./by-height.ts";
 import { type FloorUnder, floorUnder, type GoverningSide } from "./floor-under.ts";
+import { liftedBy } from "./lifted-by.ts";
 import { notThisFloor, notThisVehicle, stopped } from "./refusals.ts";
 import { roundFirst } from "./round-first.ts";
 import { type VehicleFacts, vehicleFacts } from "./vehicle-facts.ts";
@@ -63,7 +65,7 @@ export const judgeVehicle = (job: Job, vehicle: Vehicle, today: string): Vehicle
     ? [`The floor under this vehicle is not computed: ${floor.reason}`]
     : marginReasons(floor.word, floor.checks);
   const answer: VehicleWord = open.length > 0 ? "hold" : first.length > 0 ? "retorque-first" : "yes";
-  const calm = `${shown(facts.weight!.high, "force", job.units)} is within the rated load, the floor meets the maker's page, and no round of the nuts is due.`;
+  const calm = `${shown(facts.weight!.high, "force", job.units)} is within the rated load, the floor meets the maker's page${anchoring(job.lift) === "loose" ? "" : ", and no round of the nuts is due"}.`;
   return {
     ...bare,
     answer,
@@ -104,10 +106,18 @@ const thinWords = ({ word, checks }: FloorUnder): string[] => {
     : [];
 };
 
+const onPads = [
+  "Pads at the maker's lifting points, arm restraints in, the centre of gravity between the columns.",
+  "A foot off the floor: stop, shake it, look at every base and pad; then go on.",
+];
+const onAxles = [
+  "Set on the lift as its manual shows: wheels chocked, or pads at the lifting points; the heavier axle where the manual wants it.",
+  "A foot off the floor: stop, shake it, look at every base or foot; then go on.",
+];
+
 const conditionsFor = (job: Job, facts: VehicleFacts, { conditions, outcome }: Assessment): string[] => [
   ...facts.contradictions,
   ...[armsOver(job, facts)].filter((words) => words !== undefined),
-  "Pads at the maker's lifting points, arm restraints in, the centre of gravity between the columns.",
-  "A foot off the floor: stop, shake it, look at every base and pad; then go on.",
+  ...(liftedBy(job.lift) === "pads" ? onPads : onAxles),
   ...(outcome === "accept-if" ? conditions : []),
 ];

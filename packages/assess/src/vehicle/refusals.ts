@@ -1,6 +1,7 @@
 import type { Job } from "@floorworthy/job";
 import type { Assessment } from "../assessment.ts";
 import { shown } from "../facts/print.ts";
+import { liftedBy } from "./lifted-by.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
 import type { VehicleWord } from "./vehicle-word.ts";
 
@@ -14,7 +15,7 @@ export const stopped = ({ stops }: Assessment): Refusal | undefined =>
 
 export const notThisVehicle = (
   job: Job,
-  { weight, offset, spacing, contradictions }: VehicleFacts,
+  { weight, heavierAxle, offset, spacing, contradictions }: VehicleFacts,
 ): Refusal | undefined => {
   const { rated } = job.lift;
   if (!rated.known) return ["hold", "The rated load of the lift is not known: read it off the data plate."];
@@ -25,8 +26,13 @@ export const notThisVehicle = (
       "no",
       `It weighs ${shown(weight.high, "force", job.units)}; the lift is rated for ${shown(rated.low, "force", job.units)}. No floor and no care makes up for that.`,
     ];
+  if (job.lift.kind === "mobile-columns" && heavierAxle && heavierAxle.high > rated.low / 2)
+    return [
+      "no",
+      `One axle weighs ${shown(heavierAxle.high, "force", job.units)}; the two columns under it are rated for half of the lift, ${shown(rated.low / 2, "force", job.units)}.`,
+    ];
   const off = Math.max(Math.abs(offset[0]), Math.abs(offset[1]));
-  if (off >= spacing.low / 2)
+  if (liftedBy(job.lift) === "pads" && off >= spacing.low / 2)
     return [
       "no",
       `Its centre of gravity stands ${shown(off, "length", job.units)} off the line of the columns, outside the lifting points (${shown(spacing.low / 2, "length", job.units)} either way): it would tip off.`,

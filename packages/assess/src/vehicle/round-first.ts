@@ -1,4 +1,5 @@
 import type { Job, Vehicle } from "@floorworthy/job";
+import { anchoring } from "../facts/anchoring.ts";
 import { shown } from "../facts/print.ts";
 import { heaviestBefore } from "../upkeep/round-due.ts";
 import type { Upkeep } from "../upkeep/upkeep.ts";
@@ -11,6 +12,7 @@ export const roundFirst = (
   { weight }: VehicleFacts,
   { next, lastRound, answer, reasons }: Upkeep,
 ): string[] => {
+  if (anchoring(job.lift) === "loose") return [];
   if (!job.installation && job.visits.length === 0)
     return ["There is no record that the lift is set and its nuts are at their torque."];
   if (answer === "no-readings" && !job.installation?.date)

@@ -1,8 +1,11 @@
 import { assumed, defaults, type Job, type KnownQuantity, type Quantity, type Vehicle } from "@floorworthy/job";
+import { liftedBy } from "./lifted-by.ts";
 
 /** What is lifted, with the ends that hurt. N and mm. */
 export interface VehicleFacts {
   readonly weight: KnownQuantity | undefined;
+  /** the heavier axle; where no axle is known, three fifths of the weight */
+  readonly heavierAxle: KnownQuantity | undefined;
   /** from - to, mm from the line of the columns, + toward the door */
   readonly offset: readonly [number, number];
   readonly offsetKnown: "known" | "assumed";
@@ -26,16 +29,20 @@ export const vehicleFacts = (job: Job, vehicle: Vehicle): VehicleFacts => {
   const pads = frame.known
     ? [frame.value === "unibody" ? ("car" as const) : ("frame-truck" as const)]
     : (["car", "frame-truck"] as const);
-  if (!frame.known) taken.push("where it is lifted, sills or frame rails: both are computed, the worse counts");
+  const onPads = liftedBy(job.lift) === "pads";
+  if (onPads && !frame.known)
+    taken.push("where it is lifted, sills or frame rails: both are computed, the worse counts");
   const standIn = job.lift.padSpacing.known
     ? job.lift.padSpacing
     : assumed(pads.includes("frame-truck") ? defaults.padSpacingTruck : defaults.padSpacingCar);
-  if (!pickupSpacing.known) taken.push(`distance between front and rear lifting points: ${standIn.written}`);
+  if (onPads && !pickupSpacing.known) taken.push(`distance between front and rear lifting points: ${standIn.written}`);
   const centre = offset?.known ? offset : assumed(defaults.centreOffset);
-  if (!offset?.known)
+  if (onPads && !offset?.known)
     taken.push(
       `where its centre of gravity stands: up to ${defaults.centreOffset.value} in off the line of the columns, either way`,
     );
+  if (!onPads && !vehicle.frontAxle.known && !vehicle.rearAxle.known)
+    taken.push(`how it stands on its axles: ${UNEVEN.value} of its weight on one`);
   if (weight?.basis.kind === "assumed" && vehicle.weight.known)
     taken.push(`weight ${weight.written}: ${weight.basis.why}`);
   const ofClass = [
@@ -47,6 +54,7 @@ export const vehicleFacts = (job: Job, vehicle: Vehicle): VehicleFacts => {
   if (ofClass.length > 0) taken.push(`${ofClass.join(", ")}: invented figures typical of the class`);
   return {
     weight,
+    heavierAxle: weight && heavierAxleOf(vehicle, weight),
     offset: [centre.low, centre.high],
     offsetKnown: offset?.known ? "known" : "assumed",
     spacing: pickupSpacing.known ? pickupSpacing : standIn,
@@ -56,6 +64,32 @@ export const vehicleFacts = (job: Job, vehicle: Vehicle): VehicleFacts => {
     assumed: taken,
     contradictions: contradictions(vehicle),
   };
+};
+
+const UNEVEN = assumed(defaults.unevenShare);
+
+const heavierAxleOf = ({ frontAxle, rearAxle }: Vehicle, weight: KnownQuantity): KnownQuantity => {
+  const rest = (axle: KnownQuantity): KnownQuantity => ({
+    ...weight,
+    value: weight.value - axle.value,
+    low: weight.low - axle.high,
+    high: weight.high - axle.low,
+    written: `${weight.written} less ${axle.written}`,
+  });
+  const axles = [
+    ...(frontAxle.known ? [frontAxle, ...(rearAxle.known ? [] : [rest(frontAxle)])] : []),
+    ...(rearAxle.known ? [rearAxle, ...(frontAxle.known ? [] : [rest(rearAxle)])] : []),
+  ];
+  const [first, ...others] = axles;
+  return first
+    ? others.reduce((most, axle) => (axle.high > most.high ? axle : most), first)
+    : {
+        ...weight,
+        value: UNEVEN.value * weight.value,
+        low: UNEVEN.value * weight.low,
+        high: UNEVEN.value * weight.high,
+        written: `${UNEVEN.value} × ${weight.written}`,
+      };
 };
 
 const bothAxles = ({ frontAxle, rearAxle }: Vehicle): number | undefined =>

@@ -2,6 +2,7 @@ import type { Check, Term } from "@floorworthy/engine/quantities";
 import type { Job } from "@floorworthy/job";
 import { basisWords } from "../facts/known.ts";
 import { term } from "../facts/print.ts";
+import { liftedBy } from "./lifted-by.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
 
 export const ratedCheck = ({ lift, units }: Job, { weight }: VehicleFacts): Check | undefined => {
@@ -18,7 +19,7 @@ export const ratedCheck = ({ lift, units }: Job, { weight }: VehicleFacts): Chec
 };
 
 export const placeTerms = (job: Job, { behindFrontAxle }: VehicleFacts): Term[] =>
-  behindFrontAxle === undefined
+  behindFrontAxle === undefined || liftedBy(job.lift) === "axles"
     ? []
     : [
         term(

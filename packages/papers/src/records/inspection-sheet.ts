@@ -72,7 +72,7 @@ const sectionsOf = (job: Job, assessment: Assessment): readonly Section[] => {
     ]),
     checks("Run", [
       "Up and down empty",
-      `With a vehicle: a foot up and shaken, then to the top; ${loose ? "every foot" : "both bases"} watched`,
+      `With a vehicle: a foot up and shaken, then to the top; ${loose ? "every foot" : "every base"} watched`,
     ]),
     {
       heading: "Not in order, what was done about it, by whom, when",

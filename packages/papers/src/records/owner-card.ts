@@ -117,7 +117,7 @@ const anchored = (job: Job): readonly Note[] => [
       "Nuts and washers all there, none loose to the hand; no stud stands higher than before.",
       "No new crack, crumb or hollow sound round a base; no water or salt standing there.",
       "Arms lock, pads whole, cables and hoses whole, both carriages level.",
-      "A foot up, stop, shake, look at both bases. Then up, and down on the locks.",
+      "A foot up, stop, shake, look at every base. Then up, and down on the locks.",
     ],
     "box",
   ),

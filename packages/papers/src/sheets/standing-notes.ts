@@ -60,7 +60,7 @@ export const beforeDrillingNote = (job: Job): Note =>
       "Buried lines, tubes and bars located at every hole.",
       `No joint or crack within ${printLength(jointDistance(job.lift, job.units).distance, job.units)} of an anchor (${jointDistance(job.lift, job.units).by}).`,
       "Columns set out from the two walls shown and the diagonals compared.",
-      "Thickness checked at the corners of both bases.",
+      "Thickness checked at the corners of every base.",
       "Stop and ask if the bit meets steel, a void or a tube.",
     ],
     "box",

@@ -11,7 +11,7 @@ export const roundNotes = ({ anchors }: Upkeep, units: UnitSystem): readonly Not
       [
         "Vehicle off, arms down, lift switched off and locked.",
         "Torque wrench checked within the year; never an impact wrench.",
-        "Floor swept around both bases, so that a new crack is seen.",
+        "Floor swept around every base, so that a new crack is seen.",
       ],
       "box",
     ),
@@ -22,7 +22,7 @@ export const roundNotes = ({ anchors }: Upkeep, units: UnitSystem): readonly Not
       "Tap the concrete around it: a dull, hollow sound gets a cross.",
     ]),
     note(
-      "Look, both bases",
+      "Look, every base",
       [
         "No new crack, no old one longer or wider.",
         "No gap under the plate, no shim loose, no rust water.",

@@ -17,7 +17,7 @@ export const pourPlan = (job: Job, date: string): JobPlan => {
     open: "all",
     stop: [],
     before: [
-      "Before the truck: photograph the steel, the tubes and the tape in the forms, at every corner of both bases.",
+      "Before the truck: photograph the steel, the tubes and the tape in the forms, at every corner of every base.",
       "Wet concrete burns skin and eyes: boots, gloves, glasses, and water at hand.",
       "Water added on the place makes it weaker: write down every bucket.",
     ],
