@@ -7,23 +7,9 @@ import { baseCases } from "../margin/cases.ts";
 import { type MarginInputs, marginInputs } from "../margin/inputs.ts";
 import { slabChecks } from "../margin/slab.ts";
 import { type HeightLoads, loadsByHeight } from "./by-height.ts";
+import { type FloorUnder, type GoverningSide, wordOf } from "./floor-answer.ts";
 import { underSupports } from "./under-supports.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
-import { wordOf } from "./word-of.ts";
-
-export type GoverningSide = "left" | "right" | "both";
-
-/** The floor under one vehicle at the worst end of every fact. */
-export interface FloorUnder {
-  readonly heights: readonly HeightLoads[];
-  /** worst first */
-  readonly checks: readonly MarginCheck[];
-  /** holds: also in cracked concrete; thin: only in uncracked; short: not */
-  readonly word: "holds" | "thin" | "short";
-  /** the base with the highest ratio; "both" where they are alike */
-  readonly side: GoverningSide | undefined;
-  readonly unable: readonly Unable[];
-}
 
 /** The lift's own margin, with the vehicle's weight and place instead of the rated load. */
 export const floorUnder = (job: Job, facts: VehicleFacts): FloorUnder | Unable => {

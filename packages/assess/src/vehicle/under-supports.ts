@@ -2,10 +2,9 @@ import { type Unable, unable } from "@floorworthy/engine/quantities";
 import type { Job, KnownQuantity } from "@floorworthy/job";
 import { factsOf } from "../facts/facts.ts";
 import { marginOf } from "../margin/margin.ts";
-import type { FloorUnder } from "./floor-under.ts";
+import { type FloorUnder, wordOf } from "./floor-answer.ts";
 import { liftedBy } from "./lifted-by.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
-import { wordOf } from "./word-of.ts";
 
 const PLACE = "floor under a vehicle";
 
