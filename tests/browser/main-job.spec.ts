@@ -4,9 +4,6 @@ import { writeByMouse } from "./hand/by-mouse.ts";
 import { bay, floor, lift, lowLift, strength, tendons } from "./hand/garage.ts";
 import { field, jobText, kept, newJob, onPlan, openPart, outcomeIs, part, textOf } from "./hand/page.ts";
 
-// some hundred fields are written, and every one is judged
-test.describe.configure({ timeout: 240_000 });
-
 const idOf = (url: string): string => /#\/(?:jobs|lifts)\/([^/]+)/.exec(url)?.[1] ?? "";
 
 test("a lift from its floor page, a floor with two unknowns, settled, moved, and the installer's sheet: by mouse", async ({

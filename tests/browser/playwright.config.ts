@@ -14,13 +14,13 @@ const chromium = findChromium();
 export default defineConfig({
   testDir: ".",
   outputDir: `${root}test-results`,
-  timeout: 120_000,
-  expect: { timeout: 30_000 },
+  timeout: 240_000,
+  expect: { timeout: 45_000 },
   workers: 1,
   reporter: "list",
   use: {
     baseURL: running ?? `http://127.0.0.1:${port}`,
-    actionTimeout: 15_000,
+    actionTimeout: 30_000,
     viewport: { width: 1280, height: 900 },
     launchOptions: { args: ["--no-sandbox"], ...(chromium && { executablePath: chromium }) },
   },

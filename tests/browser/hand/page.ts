@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { type APIRequestContext, expect, type Page } from "@playwright/test";
+import { type APIRequestContext, expect, type Locator, type Page } from "@playwright/test";
 
 /** A job of tests/browser/jobs as text. */
 export const jobText = (name: string): string =>
@@ -53,4 +53,17 @@ export const onPlan = async (page: Page, x: number, y: number) => {
     },
     [x, y] as const,
   );
+};
+
+/** Opens it and everything inside at once, where opening is not what is tested: what is drawn on opening may hold more to open. */
+export const openEvery = async (inside: Locator): Promise<void> => {
+  const open = () =>
+    inside.evaluate((node) => {
+      const within = [...node.querySelectorAll<HTMLDetailsElement>("details")];
+      const closed = [...(node instanceof HTMLDetailsElement ? [node] : []), ...within].filter(({ open }) => !open);
+      for (const details of closed) details.open = true;
+      return closed.length;
+    });
+  await expect(inside.locator("summary").first()).toBeVisible();
+  await expect.poll(open).toBe(0);
 };
