@@ -7,7 +7,7 @@ export default defineConfig({
     globalSetup: ["tests/built.ts"],
     setupFiles: ["tests/seed.ts"],
     maxWorkers: "100%",
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
   },
 });
