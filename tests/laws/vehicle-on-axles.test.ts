@@ -61,6 +61,11 @@ describe("the floor under one vehicle", () => {
     expect([heavy.answer, heavy.checks]).toEqual(["no", []]);
     expect(heavy.reasons[0]).toMatch(/One axle weighs 28,000 lb; the two columns under it/);
     expect(on(rolling, 30_000, 12_000, 18_000).answer).toBe("yes");
+    // six columns with the same rated load: a third of it to each pair
+    const supports = rolling.lift.supports.map((support, i) => ({ ...support, column: `column ${i % 6}` }));
+    const six = { ...rolling, lift: { ...rolling.lift, supports } };
+    expect(on(six, 30_000, 12_000, 18_000)).toMatchObject({ answer: "no", checks: [] });
+    expect(on(six, 30_000, 14_000, 16_000).reasons[0]).not.toMatch(/One axle/);
   });
 
   test("no arms, no lifting points and no line of columns are spoken of", () => {

@@ -34,7 +34,7 @@ export const thicknessStudy = (job: Job): ThicknessStudy => {
     groupOf(job, name, valid, levelsAmong(job, valid), asked),
   );
   const slab =
-    all.length > 0 && bases.length > 1 && groups[0]?.name !== EVERY
+    all.length > 0 && bases.length > 1 && !(groups[0]?.name === EVERY && groups[0].count === all.length)
       ? [groupOf(job, "slab", all, levelsAmong(job, all), asked)]
       : [];
   return {

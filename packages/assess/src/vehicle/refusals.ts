@@ -1,7 +1,7 @@
 import type { Job } from "@floorworthy/job";
 import type { Assessment } from "../assessment.ts";
 import { shown } from "../facts/print.ts";
-import { liftedBy } from "./lifted-by.ts";
+import { axlesOf, liftedBy } from "./lifted-by.ts";
 import type { VehicleFacts } from "./vehicle-facts.ts";
 import type { VehicleWord } from "./vehicle-word.ts";
 
@@ -26,10 +26,11 @@ export const notThisVehicle = (
       "no",
       `It weighs ${shown(weight.high, "force", job.units)}; the lift is rated for ${shown(rated.low, "force", job.units)}. No floor and no care makes up for that.`,
     ];
-  if (job.lift.kind === "mobile-columns" && heavierAxle && heavierAxle.high > rated.low / 2)
+  const pair = rated.low / axlesOf(job.lift);
+  if (job.lift.kind === "mobile-columns" && heavierAxle && heavierAxle.high > pair)
     return [
       "no",
-      `One axle weighs ${shown(heavierAxle.high, "force", job.units)}; the two columns under it are rated for half of the lift, ${shown(rated.low / 2, "force", job.units)}.`,
+      `One axle weighs ${shown(heavierAxle.high, "force", job.units)}; the two columns under it are rated for ${shown(pair, "force", job.units)}.`,
     ];
   const off = Math.max(Math.abs(offset[0]), Math.abs(offset[1]));
   if (liftedBy(job.lift) === "pads" && off >= spacing.low / 2)
