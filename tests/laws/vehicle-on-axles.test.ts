@@ -56,6 +56,17 @@ describe("the floor under one vehicle", () => {
     expect(crack(on(rolling, 20_000, 5000))).toBeCloseTo(crack(on(rolling, 30_000, 15_000, 15_000)), 6);
   });
 
+  test("axles that come to less than the weight never make it lighter", () => {
+    expect(crack(on(rolling, 46_000, 6000, 6000))).toBeCloseTo(crack(on(rolling, 46_000, 23_000, 23_000)), 6);
+    expect(on(rolling, 46_000, 6000, 6000).answer).toBe("hold");
+    expect(
+      on(rolling, 20_000, 0, 0)
+        .checks.map(({ ratio }) => ratio)
+        .filter(Number.isNaN),
+    ).toEqual([]);
+    expect(on(rolling, 40_000, 4000, 12_000)).toMatchObject({ answer: "no", checks: [] });
+  });
+
   test("columns on wheels: an axle over what its two columns are rated for is refused, whatever the whole weighs", () => {
     const heavy = on(rolling, 40_000, 12_000, 28_000);
     expect([heavy.answer, heavy.checks]).toEqual(["no", []]);

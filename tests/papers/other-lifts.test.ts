@@ -54,6 +54,18 @@ describe("four posts", () => {
   });
 });
 
+test("columns with arms are told to be anchored, whatever the file says of their fixing", () => {
+  const two = jobOf("records-in-hand");
+  for (const kind of ["two-post", "one-post"] as const) {
+    const { conditions, cautions } = assess({
+      ...two,
+      lift: { ...two.lift, kind, fixing: { known: true, value: "loose", basis: { kind: "stated" } } },
+    });
+    expect(cautions.join()).toMatch(/unstable until anchored.*Never load a lift with an anchor missing/);
+    expect(conditions.join()).toMatch(/Every anchor drilled to depth/);
+  }
+});
+
 describe("columns on feet, without anchors", () => {
   test("the feet of a column are one: four holes round it, not four round each foot", () => {
     const { bases } = assess(rolling).layout;

@@ -68,28 +68,30 @@ export const vehicleFacts = (job: Job, vehicle: Vehicle): VehicleFacts => {
 
 const UNEVEN = assumed(defaults.unevenShare);
 
+const scaled = (fact: KnownQuantity, by: number, written: string): KnownQuantity => ({
+  ...fact,
+  value: by * fact.value,
+  low: by * fact.low,
+  high: by * fact.high,
+  written,
+});
+
+/** Of the whole weight: an axle nobody weighed is the rest, and axles that come to less than the weight share what is missing. */
 const heavierAxleOf = ({ frontAxle, rearAxle }: Vehicle, weight: KnownQuantity): KnownQuantity => {
-  const rest = (axle: KnownQuantity): KnownQuantity => ({
+  if (frontAxle.known && rearAxle.known && frontAxle.high + rearAxle.high > 0) {
+    const more = frontAxle.high > rearAxle.high ? frontAxle : rearAxle;
+    return scaled(more, Math.max(1, weight.high / (frontAxle.high + rearAxle.high)), more.written);
+  }
+  const told = frontAxle.known ? frontAxle : rearAxle;
+  if (!told.known) return scaled(weight, UNEVEN.value, `${UNEVEN.value} × ${weight.written}`);
+  const rest: KnownQuantity = {
     ...weight,
-    value: weight.value - axle.value,
-    low: weight.low - axle.high,
-    high: weight.high - axle.low,
-    written: `${weight.written} less ${axle.written}`,
-  });
-  const axles = [
-    ...(frontAxle.known ? [frontAxle, ...(rearAxle.known ? [] : [rest(frontAxle)])] : []),
-    ...(rearAxle.known ? [rearAxle, ...(frontAxle.known ? [] : [rest(rearAxle)])] : []),
-  ];
-  const [first, ...others] = axles;
-  return first
-    ? others.reduce((most, axle) => (axle.high > most.high ? axle : most), first)
-    : {
-        ...weight,
-        value: UNEVEN.value * weight.value,
-        low: UNEVEN.value * weight.low,
-        high: UNEVEN.value * weight.high,
-        written: `${UNEVEN.value} × ${weight.written}`,
-      };
+    value: weight.value - told.value,
+    low: Math.max(0, weight.low - told.high),
+    high: weight.high - told.low,
+    written: `${weight.written} less ${told.written}`,
+  };
+  return rest.high > told.high ? rest : told;
 };
 
 const bothAxles = ({ frontAxle, rearAxle }: Vehicle): number | undefined =>
